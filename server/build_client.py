@@ -3,44 +3,50 @@
 It answers which built files go where in the package. It must not build anything for an editable install: there the
 application reads client/dist in the repository, which server/set_up.py keeps up to date.
 """
+
 from __future__ import annotations
 
-import shutil
-import subprocess
+import os
+import sys
 from pathlib import Path
 from typing import Any
 
 from hatchling.builders.hooks.plugin.interface import BuildHookInterface
+
+sys.path.insert(0, str(Path(__file__).parent))  # hatchling loads this file by its path, outside any package
+import node  # noqa: E402  (it can only be found after the line above)
 
 # from client/ in the repository → to quietcuff/ in the wheel
 BUILT_FOLDERS = {"dist": "static", "dist-engine": "engine"}
 LEAST_BUILT = {"static/index.html", "static/sw.js", "engine/engine.mjs"}
 
 
-class BuildClient(BuildHookInterface):  # type: ignore[misc]
+class BuildClient(BuildHookInterface):  # type: ignore[misc]  # hatchling's base class is generic over its configuration
     """Hatchling finds this class by its base class."""
 
-    PLUGIN_NAME = "custom"
+    def dependencies(self) -> list[str]:
+        """What the build environment needs beyond hatchling: Node from its wheel where the machine has none fit for use."""
+        return [] if self.target_name != "wheel" or node.machine_has_node() else [node.WHEEL]
 
     def initialize(self, version: str, build_data: dict[str, Any]) -> None:
-        """Builds the client with npm and includes every built file; `version` is "editable" or "standard"."""
+        """Builds the client and includes every built file; `version` is "editable" or "standard"."""
         if version == "editable" or self.target_name != "wheel":
             return
         client = Path(self.root) / "client"
-        build_with_npm(client)
-        included = {f"{target}/{file.relative_to(client / source).as_posix()}": file
-                    for source, target in BUILT_FOLDERS.items()
-                    for file in sorted((client / source).rglob("*")) if file.is_file()}
-        missing = LEAST_BUILT - set(included)
-        if missing:
-            raise RuntimeError(f"the client's build left out {sorted(missing)}; a wheel without them would not serve")
-        build_data["force_include"].update({str(file): f"quietcuff/{place}" for place, file in included.items()})
+        node.install_packages(client, dict(os.environ))
+        node.build(client, dict(os.environ))
+        build_data["force_include"].update(built_files(client))
 
 
-def build_with_npm(client: Path) -> None:
-    """Runs `npm ci` and `npm run build` in the client's folder; raises with one clear sentence where there is no Node."""
-    npm = shutil.which("npm")
-    if npm is None:
-        raise RuntimeError("Building this package needs Node 20.19 or newer with npm on the PATH.")
-    for words in (["ci"], ["run", "build"]):
-        subprocess.run([npm, *words], cwd=client, check=True)
+def built_files(client: Path) -> dict[str, str]:
+    """Every built file and its place in the wheel; raises where the client's build left out what the server needs."""
+    files = {
+        str(file): f"{target}/{file.relative_to(client / source).as_posix()}"
+        for source, target in BUILT_FOLDERS.items()
+        for file in sorted((client / source).rglob("*"))
+        if file.is_file()
+    }
+    missing = LEAST_BUILT - set(files.values())
+    if missing:
+        raise RuntimeError(f"the client's build left out {sorted(missing)}; a wheel without them could not serve")
+    return {file: f"quietcuff/{place}" for file, place in files.items()}
