@@ -1,7 +1,7 @@
-"""Puts the built client into the wheel: `pip install .` runs this hook of the hatchling build.
+"""Puts the built client and the shared files into the wheel: `pip install .` runs this hook of the hatchling build.
 
-It answers which built files go where in the package. It must not build anything for an editable install: there the
-application reads client/dist in the repository, which server/set_up.py keeps up to date.
+It answers which files go where in the package. It must not build or copy anything for an editable install: there the
+application reads client/dist and shared_schemas in the repository, and a copy beside them would grow stale.
 """
 
 from __future__ import annotations
@@ -16,9 +16,9 @@ from hatchling.builders.hooks.plugin.interface import BuildHookInterface
 sys.path.insert(0, str(Path(__file__).parent))  # hatchling loads this file by its path, outside any package
 import node  # noqa: E402  (it can only be found after the line above)
 
-# from client/ in the repository → to quietcuff/ in the wheel
-BUILT_FOLDERS = {"dist": "static", "dist-engine": "engine"}
-LEAST_BUILT = {"static/index.html", "static/sw.js", "engine/engine.mjs"}
+# in the repository → in the wheel, under quietcuff/
+FOLDERS = {"client/dist": "static", "client/dist-engine": "engine", "shared_schemas": "shared_schemas"}
+LEAST = {"static/index.html", "static/sw.js", "engine/engine.mjs", "shared_schemas/rule.schema.json"}
 
 
 class BuildClient(BuildHookInterface):  # type: ignore[misc]  # hatchling's base class is generic over its configuration
@@ -35,18 +35,18 @@ class BuildClient(BuildHookInterface):  # type: ignore[misc]  # hatchling's base
         client = Path(self.root) / "client"
         node.install_packages(client, dict(os.environ))
         node.build(client, dict(os.environ))
-        build_data["force_include"].update(built_files(client))
+        build_data["force_include"].update(files_of_the_wheel(Path(self.root)))
 
 
-def built_files(client: Path) -> dict[str, str]:
-    """Every built file and its place in the wheel; raises where the client's build left out what the server needs."""
+def files_of_the_wheel(root: Path) -> dict[str, str]:
+    """Every such file and its place in the wheel; raises where something is missing that the server needs."""
     files = {
-        str(file): f"{target}/{file.relative_to(client / source).as_posix()}"
-        for source, target in BUILT_FOLDERS.items()
-        for file in sorted((client / source).rglob("*"))
+        str(file): f"{target}/{file.relative_to(root / source).as_posix()}"
+        for source, target in FOLDERS.items()
+        for file in sorted((root / source).rglob("*"))
         if file.is_file()
     }
-    missing = LEAST_BUILT - set(files.values())
+    missing = LEAST - set(files.values())
     if missing:
-        raise RuntimeError(f"the client's build left out {sorted(missing)}; a wheel without them could not serve")
+        raise RuntimeError(f"{sorted(missing)} are not there; a wheel without them could not serve")
     return {file: f"quietcuff/{place}" for file, place in files.items()}
