@@ -36,7 +36,6 @@ why-engine = the phone's engine could not work this out.
 why-no-engine = The phone's engine is not built. Build the client first (python3 -m demo --prepare does it), then try again.
 why-no-node = The phone's engine needs Node, and there is none on this machine. Install Node, or leave out --engine phone.
 why-engine-stopped = The phone's engine stopped without an answer.
-why-not-a-number = "{ $text }" is not a whole number.
 
 ## screens: labels, hints, buttons
 

@@ -29,7 +29,8 @@ def compile_schema(schema: Any, beside: Callable[[str], Check]) -> Check:
     """Compile one schema; `beside` gives the check of a file named by `$ref`. Raises SchemaError."""
     _demand(isinstance(schema, dict), f"not a schema: {schema!r}")
     if "$ref" in schema:
-        _demand(set(schema) == {"$ref"} and _is_file_beside(schema["$ref"]), f"$ref stands alone, a file beside: {schema}")
+        is_alone = set(schema) == {"$ref"} and _is_file_beside(schema["$ref"])
+        _demand(is_alone, f"$ref stands alone and names a file beside: {schema}")
         return beside(schema["$ref"])
     kind = schema.get("type")
     _demand(isinstance(kind, str) and kind in _OF_TYPE, f"type is one of {sorted(_OF_TYPE)}, not {kind!r}")

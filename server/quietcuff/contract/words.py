@@ -3,15 +3,15 @@
 Answers one sentence. Must never compute or format a number: facts arrive as they shall be read.
 """
 
-import os
 from functools import cache
 
 from fluent.runtime import FluentBundle, FluentResource
 
 from quietcuff.contract.shared_files import shared_folder
 
-# Tests set this, so that a missing sentence fails there and never in front of an animal.
-STRICT = "QUIETCUFF_STRICT_WORDS"
+# Tests set this (not a setting: nobody should serve with it), so that a missing sentence fails there and never in
+# front of an animal.
+is_strict = False
 
 
 class MissingWords(LookupError):
@@ -32,8 +32,7 @@ def has_words(message_id: str) -> bool:
 
 
 def say(message_id: str, **facts: object) -> str:
-    """The sentence of an id, its facts filled in; a missing one reads `[id]` (MissingWords in strict mode)."""
-    is_strict = os.environ.get(STRICT) == "1"
+    """The sentence of an id, its facts filled in; a missing one reads `[id]`, or raises MissingWords if `is_strict`."""
     if not has_words(message_id):
         if is_strict:
             raise MissingWords(message_id)

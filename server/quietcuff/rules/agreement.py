@@ -4,6 +4,7 @@ Answers window, verdict, suspects and advice. Must never say "settled": readings
 """
 
 from collections.abc import Callable, Mapping, Sequence
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 from quietcuff.rules.standing import ELIGIBLE, Reading, stands_above_gauge
@@ -151,7 +152,8 @@ def wants_second_look(
         return False
     if rest_s is not None and rest_s >= second_look["rest_s"]:
         return False
+    times = [reading.get("taken_s") for reading in eligible]
     return not any(
-        "taken_s" in one and "taken_s" in next_one and abs(next_one["taken_s"] - one["taken_s"]) >= second_look["rest_s"]
-        for one, next_one in zip(eligible, eligible[1:], strict=False)
+        one is not None and next_one is not None and abs(next_one - one) >= second_look["rest_s"]
+        for one, next_one in pairwise(times)
     )

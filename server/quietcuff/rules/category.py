@@ -11,7 +11,7 @@ from quietcuff.rules.judged_set import JudgedSet
 
 # The band below every edge; the others are named by the document.
 LOWEST_BAND = "minimal"
-# A cuff error that points away from the finding strengthens it: read too high and still minimal, too low and still high.
+# A cuff error that points away from the finding strengthens it: it reads high and the mean is minimal all the same.
 POINTS_AWAY = {("reads_high", "minimal"), ("reads_low", "high")}
 
 

@@ -4,6 +4,7 @@ Answers one word a reading. Must never remove a reading: a person sets aside, wi
 """
 
 from collections.abc import Callable, Mapping, Sequence
+from itertools import pairwise
 from typing import Any
 
 Reading = Mapping[str, Any]
@@ -17,7 +18,7 @@ def systolic_above_mean_above_diastolic(reading: Reading) -> bool:
     present = [
         reading[measure] for measure in ("systolic_mmhg", "mean_mmhg", "diastolic_mmhg") if measure in reading
     ]
-    return all(upper > lower for upper, lower in zip(present, present[1:], strict=False))
+    return all(upper > lower for upper, lower in pairwise(present))
 
 
 ORDERS: dict[str, Callable[[Reading], bool]] = {
