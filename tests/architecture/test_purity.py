@@ -1,0 +1,93 @@
+"""What the engines and the phone's sync must not carry: numbers of a document, clocks, chance, the world outside.
+
+The same measurement has to give the same assessment on every phone and server, this year and in ten years.
+"""
+
+from __future__ import annotations
+
+import ast
+import re
+from pathlib import Path
+
+import pytest
+
+from tests.architecture.tree import CLIENT_SOURCE, PACKAGE, ours, shown
+from tests.architecture.typescript_text import code_only
+
+# Pure arithmetic: halves, tenths, hundredths, thousandths, and 400 = 20² of the square root in tenths. Anything else is a
+# limit somebody may want to read in the paper, and belongs into a rule document.
+ARITHMETIC = {0, 1, 2, 10, 100, 400, 1000}
+PYTHON_RULES = ours(PACKAGE / "rules", ".py")
+CLIENT_RULES = ours(CLIENT_SOURCE / "rules", ".ts")
+HANDED_ITS_WORLD = [*CLIENT_RULES, CLIENT_SOURCE / "offline" / "sync.ts"]
+
+GLOBALS = (
+    "window document navigator location history self globalThis parent top fetch XMLHttpRequest WebSocket EventSource Request "
+    "Date performance setTimeout setInterval clearTimeout clearInterval queueMicrotask requestAnimationFrame Intl "
+    "crypto indexedDB localStorage sessionStorage caches console alert confirm prompt process Buffer require"
+).split()
+_GLOBAL = re.compile(rf"(?<![\w$.#])(?:{'|'.join(GLOBALS)})(?![\w$])(?!\s*\??:)|\bMath\s*\.\s*random\b")
+_NUMBER = re.compile(r"(?<![\w$.])(?:\d[\d_]*\.?\d*(?:[eE][+-]?\d+)?|\.\d+)n?")
+
+
+def python_numbers(text: str) -> list[tuple[int, str]]:
+    """(line, number) of every number in Python code that is not pure arithmetic; a float never is."""
+    constants = [node for node in ast.walk(ast.parse(text)) if isinstance(node, ast.Constant)]
+    return [
+        (node.lineno, repr(node.value))
+        for node in constants
+        if isinstance(node.value, int | float | complex) and not isinstance(node.value, bool)
+        and not (isinstance(node.value, int) and node.value in ARITHMETIC)
+    ]
+
+
+def typescript_numbers(text: str) -> list[tuple[int, str]]:
+    """(line, number) of every number in TypeScript code that is not pure arithmetic."""
+    allowed = {str(number) for number in ARITHMETIC} | {f"{number}n" for number in ARITHMETIC}
+    return [
+        (line, number)
+        for line, code in enumerate(code_only(text).splitlines(), start=1)
+        for number in _NUMBER.findall(code)
+        if number not in allowed
+    ]
+
+
+def globals_used(text: str) -> list[tuple[int, str]]:
+    """(line, name) of every global of the browser in TypeScript code; a property or a key of that name is none."""
+    return [
+        (line, found.group())
+        for line, code in enumerate(code_only(text).splitlines(), start=1)
+        for found in _GLOBAL.finditer(code)
+    ]
+
+
+@pytest.mark.parametrize("file", PYTHON_RULES, ids=shown)
+def test_python_rules_carry_no_number(file: Path) -> None:
+    """Every limit comes from a document."""
+    assert python_numbers(file.read_text(encoding="utf-8")) == []
+
+
+@pytest.mark.parametrize("file", CLIENT_RULES, ids=shown)
+def test_client_rules_carry_no_number(file: Path) -> None:
+    """Every limit comes from a document."""
+    assert typescript_numbers(file.read_text(encoding="utf-8")) == []
+
+
+@pytest.mark.parametrize("file", HANDED_ITS_WORLD, ids=shown)
+def test_no_globals(file: Path) -> None:
+    """Clock, chance, store and network are handed in, so that a test can be all four."""
+    assert globals_used(file.read_text(encoding="utf-8")) == []
+
+
+def test_both_engines_are_there() -> None:
+    """The checks above would be content with empty folders."""
+    assert len(PYTHON_RULES) > 8 and len(CLIENT_RULES) > 8
+
+
+def test_the_readers_see_what_they_look_for() -> None:
+    """Each reader on lines that break its rule, and on lines that only look so."""
+    assert python_numbers("a = 140\nb = -1\nc = 0.5\nd = True\n'''160'''") == [(1, "140"), (3, "0.5")]
+    assert typescript_numbers('const a = 140; // 160\nconst b = "180" + `${x2} 5`;\nc[0] + 1.5 + 1_000;') == [
+        (1, "140"), (3, "1.5"), (3, "1_000")]
+    assert globals_used('a.fetch(x); fetch: 1;\n// Date\nnew Date(); "window"; Math.max(1);\nMath.random(); `${crypto}`') == [
+        (3, "Date"), (4, "Math.random"), (4, "crypto")]
