@@ -1,0 +1,47 @@
+"""The headers of EVERY answer: what a browser may do with our pages, and what it may keep.
+
+Set once, after everything else, so that errors, 304 and static files cannot be forgotten. No route sets one of these.
+"""
+
+from __future__ import annotations
+
+from flask import Flask, Response, request
+
+_POLICY = (
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src 'self'; "
+    "connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none'; "
+    "object-src 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; "
+    "trusted-types quietcuff-worker"
+)
+# everything off but the lock that keeps the screen lit while a hand is on the limb
+_FEATURES_OFF = (
+    "accelerometer", "autoplay", "bluetooth", "browsing-topics", "camera", "display-capture", "encrypted-media",
+    "fullscreen", "gamepad", "geolocation", "gyroscope", "hid", "idle-detection", "local-fonts", "magnetometer",
+    "microphone", "midi", "payment", "picture-in-picture", "publickey-credentials-create",
+    "publickey-credentials-get", "serial", "storage-access", "usb", "web-share", "xr-spatial-tracking",
+)
+SECURITY_HEADERS = {
+    "Content-Security-Policy": _POLICY,
+    "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    "Cross-Origin-Opener-Policy": "same-origin",
+    "Cross-Origin-Resource-Policy": "same-origin",
+    "Permissions-Policy": ", ".join([*(f"{name}=()" for name in _FEATURES_OFF), "screen-wake-lock=(self)"]),
+}
+HSTS = "max-age=31536000; includeSubDomains"
+
+
+def set_up(app: Flask, tls: bool) -> None:
+    """Adds the headers to each answer; HSTS only where people reach us by https."""
+
+    @app.after_request
+    def _add(answer: Response) -> Response:
+        for name, value in SECURITY_HEADERS.items():
+            answer.headers[name] = value
+        if tls:
+            answer.headers["Strict-Transport-Security"] = HSTS
+        if "Cache-Control" not in answer.headers or request.path.startswith("/api/") or answer.status_code >= 400:
+            # an answer of the record, or an error, must not lie in a cache of the browser or of a network
+            answer.headers["Cache-Control"] = "no-store"
+        answer.headers.pop("Server", None)
+        return answer

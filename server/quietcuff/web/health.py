@@ -1,0 +1,61 @@
+"""Is the process alive, and could it file a record now? For whoever watches the server; tells nothing about a record."""
+
+from __future__ import annotations
+
+from functools import cache
+
+from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
+from flask import Blueprint, Response, jsonify
+from sqlalchemy import Connection, insert
+from sqlalchemy.exc import SQLAlchemyError
+
+from quietcuff.record.database import MIGRATIONS, reading, writing
+from quietcuff.record.errors import RecordBusy
+from quietcuff.record.people import SignInTries
+from quietcuff.web.problems import Refused
+
+routes = Blueprint("health", __name__)
+
+
+class _Undo(Exception):
+    """Ends a writing transaction without keeping it."""
+
+
+@routes.get("/livez")
+def livez() -> Response:
+    """The process answers; looks at nothing else, so that a slow database does not get it killed."""
+    return jsonify(live=True)
+
+
+@routes.get("/readyz")
+def readyz() -> Response:
+    """The tables are at the newest migration and a write goes through (and is undone). 503 with a code otherwise."""
+    try:
+        with reading() as connection:
+            at_head = _is_at_head(connection)
+        if not at_head:
+            raise Refused(503, "migration_needed")
+        _try_to_write()
+    except (SQLAlchemyError, RecordBusy) as error:
+        raise Refused(503, "database_unready") from error
+    return jsonify(ready=True)
+
+
+def _is_at_head(connection: Connection) -> bool:
+    return set(MigrationContext.configure(connection).get_current_heads()) == _newest()
+
+
+@cache
+def _newest() -> frozenset[str]:
+    """The heads among the migrations that came with this version; files do not change while it runs."""
+    return frozenset(ScriptDirectory(str(MIGRATIONS)).get_heads())
+
+
+def _try_to_write() -> None:
+    try:
+        with writing() as orm:
+            orm.execute(insert(SignInTries).values(key_sha="readyz", tries=0, began_at_ms=0))
+            raise _Undo
+    except _Undo:
+        return
