@@ -48,7 +48,7 @@ class Base(DeclarativeBase):
     )
 
 
-db = SQLAlchemy(model_class=Base, metadata=Base.metadata)
+db = SQLAlchemy(model_class=Base)
 
 
 class Practice(db.Model):  # type: ignore[name-defined,misc]

@@ -113,6 +113,7 @@ def _create_projections() -> None:
         _text("sex", needed=False),
         _text("breed", needed=False),
         sa.PrimaryKeyConstraint("practice", "patient", name="pk_patients"),
+        sa.ForeignKeyConstraint(["practice"], ["practice.id"], name="fk_patients_practice"),
     )
     op.create_table(
         "measurements",
@@ -131,5 +132,6 @@ def _create_projections() -> None:
         _whole("differs"),
         _text("category", needed=False),
         sa.PrimaryKeyConstraint("practice", "measurement", name="pk_measurements"),
+        sa.ForeignKeyConstraint(["practice"], ["practice.id"], name="fk_measurements_practice"),
     )
     op.create_index("ix_measurements_practice_patient", "measurements", ["practice", "patient"])

@@ -1,0 +1,1 @@
+"""Tests of server/quietcuff/record: every one of them on SQLite and on PostgreSQL."""

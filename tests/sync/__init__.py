@@ -1,0 +1,1 @@
+"""Tests of server/quietcuff/sync: every one that touches a record on SQLite and on PostgreSQL."""
