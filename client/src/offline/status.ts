@@ -1,0 +1,61 @@
+/**
+ * The one true line: how much lies on this phone only, since when, and what stands in the way.
+ * Every number is counted in the store at each look; a counter kept beside it would one day be wrong.
+ */
+import { type DataKey } from "./boxes.ts";
+import { type Database, inOneReading } from "./database.ts";
+import { madeAtMs } from "./ids.ts";
+import type { NetworkTrouble, Status, StorageTrouble } from "./phone_types.ts";
+import { openLetter } from "./reading.ts";
+import type { EntryRow, MetaRow } from "./rows.ts";
+
+/** What is not on the disk: how this window's own trying goes. */
+export interface Trying {
+  readonly sending: boolean;
+  readonly signInNeeded: boolean;
+  readonly network?: NetworkTrouble | undefined;
+  readonly storage?: StorageTrouble | undefined;
+  readonly nextTryMs?: number | undefined;
+}
+
+export const NOT_TRYING: Trying = { sending: false, signInNeeded: false };
+
+/** @param key opens the oldest entry for its filing time; without it the time in its id has to do */
+export async function readStatus(outbox: Database, key: DataKey | undefined, trying: Trying): Promise<Status> {
+  const { unsent, needsYou, oldest, facts } = await count(outbox);
+  const oldestMs = oldest === undefined ? undefined : await filedMs(oldest, key);
+  return {
+    unsent,
+    needsYou,
+    ...trying,
+    ...(oldestMs === undefined ? {} : { oldestUnsentMs: oldestMs }),
+    ...factOf(facts, "sent_ms", "lastSentMs"),
+    ...factOf(facts, "pulled_ms", "lastPulledMs"),
+    ...factOf(facts, "persisted", "keptByBrowser"),
+  };
+}
+
+function count(outbox: Database) {
+  return inOneReading(outbox, ["entries", "meta"], async (connection) => {
+    const transaction = connection.transaction(["entries", "meta"]);
+    const entries = transaction.objectStore("entries");
+    const waiting = entries.index("by_state");
+    const [unsent, needsYou, oldest, facts] = await Promise.all([
+      waiting.count("waiting"),
+      entries.index("by_code").count(),
+      waiting.get("waiting") as Promise<EntryRow | undefined>, // the lowest number of that state
+      transaction.objectStore("meta").getAll() as Promise<MetaRow[]>,
+    ]);
+    return { unsent, needsYou, oldest, facts };
+  });
+}
+
+async function filedMs(row: EntryRow, key: DataKey | undefined): Promise<number> {
+  const letter = key?.id === row.box.key ? await openLetter(key, row) : undefined;
+  return letter?.made_at_ms ?? madeAtMs(row.id);
+}
+
+function factOf(facts: readonly MetaRow[], name: string, as: keyof Status): Partial<Status> {
+  const value = facts.find((fact) => fact.name === name)?.value;
+  return value === undefined ? {} : { [as]: value };
+}
