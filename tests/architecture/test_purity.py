@@ -27,6 +27,7 @@ GLOBALS = (
     "crypto indexedDB localStorage sessionStorage caches console alert confirm prompt process Buffer require"
 ).split()
 _GLOBAL = re.compile(rf"(?<![\w$.#])(?:{'|'.join(GLOBALS)})(?![\w$])(?!\s*\??:)|\bMath\s*\.\s*random\b")
+_TOP_LEVEL = re.compile(r"\n(?=[^\s}\])])")
 _NUMBER = re.compile(r"(?<![\w$.])(?:\d[\d_]*\.?\d*(?:[eE][+-]?\d+)?|\.\d+)n?")
 
 
@@ -53,12 +54,27 @@ def typescript_numbers(text: str) -> list[tuple[int, str]]:
 
 
 def globals_used(text: str) -> list[tuple[int, str]]:
-    """(line, name) of every global of the browser in TypeScript code; a property or a key of that name is none."""
-    return [
-        (line, found.group())
-        for line, code in enumerate(code_only(text).splitlines(), start=1)
-        for found in _GLOBAL.finditer(code)
-    ]
+    """(line, name) of every global of the browser in TypeScript code; a property, a key or an own variable is none."""
+    code, used, line = code_only(text), [], 1
+    for part in _TOP_LEVEL.split(code):  # a name of one function excuses no other
+        used += [
+            (line + part.count("\n", 0, found.start()), found.group())
+            for found in _GLOBAL.finditer(part)
+            if not _is_bound(found.group(), part)
+        ]
+        line += part.count("\n") + 1
+    return used
+
+
+def _is_bound(name: str, part: str) -> bool:
+    """Whether this part of the file declares the name itself: `document` and `window` are words of the rules, too."""
+    ways = (
+        rf"\b(?:const|let)\s+(?:[{{\[][^}}\]=]*)?\b{name}\b",  # const name, const { name }
+        rf"[(,]\s*{name}\s*\??:",  # a parameter with its type
+        rf"\b{name}\)?\s*=>",  # the one parameter of an arrow
+        rf"\{{[^{{}}]*\b{name}\b[^{{}}]*\}}\s*:",  # a parameter taken apart, with its type
+    )
+    return any(re.search(way, part) for way in ways)
 
 
 @pytest.mark.parametrize("file", PYTHON_RULES, ids=shown)
@@ -91,3 +107,6 @@ def test_the_readers_see_what_they_look_for() -> None:
         (1, "140"), (3, "1.5"), (3, "1_000")]
     assert globals_used('a.fetch(x); fetch: 1;\n// Date\nnew Date(); "window"; Math.max(1);\nMath.random(); `${crypto}`') == [
         (3, "Date"), (4, "Math.random"), (4, "crypto")]
+    own = "function a({ x: document }: D, b: B) {\n  const window = f(document);\n  return window;\n}\n"
+    assert globals_used(own) == []
+    assert globals_used(own + "function c() {\n  return document;\n}") == [(6, "document")]
