@@ -1,0 +1,93 @@
+"""A real server for the field tests: gunicorn in a process group of its own, on one port and one folder of data.
+
+It can be killed as a power cut would kill it (SIGKILL to the whole group) and started again on the same port and data. It must not
+reach into the server's code: what is true is read from the database file.
+"""
+
+import os
+import signal
+import socket
+import sqlite3
+import subprocess
+import sys
+import time
+import urllib.error
+import urllib.request
+from pathlib import Path
+
+PASSWORD = "a pass phrase for the field tests"
+
+
+def free_port() -> int:
+    """A TCP port on loopback that was free a moment ago."""
+    with socket.socket() as probe:
+        probe.bind(("127.0.0.1", 0))
+        return int(probe.getsockname()[1])
+
+
+class ServerProcess:
+    """gunicorn on loopback. `data` is its folder, `client` another build of the client than the usual; `url` the origin a phone sees."""
+
+    def __init__(self, data: Path, client: Path | None = None) -> None:
+        self.data = data
+        self.port = free_port()
+        self.url = f"http://localhost:{self.port}"
+        self.process: subprocess.Popen[bytes] | None = None
+        outside = {name: value for name, value in os.environ.items() if not name.startswith("QUIETCUFF_")}
+        self.environment = {**outside, "QUIETCUFF_DATA": str(data)}
+        if client is not None:
+            self.environment["QUIETCUFF_CLIENT"] = str(client)
+
+    def found(self, login: str = "ada", role: str = "veterinarian") -> None:
+        """Migrate an empty database and found the first practice with one person."""
+        password_file = self.data / "password"
+        password_file.write_text(PASSWORD + "\n", encoding="utf-8")
+        self._command("migrate")
+        self._command("found", "--practice", "Field practice", "--name", "Ada Field", "--login", login,
+                      "--role", role, "--password-file", str(password_file))
+
+    def _command(self, *words: str) -> None:
+        done = subprocess.run([sys.executable, "-m", "quietcuff.cli", *words], env=self.environment,
+                              capture_output=True, text=True, timeout=60)
+        assert done.returncode == 0, f"quietcuff {words[0]} ended with {done.returncode}: {done.stdout}{done.stderr}"
+
+    def start(self) -> int:
+        """Start and wait until it answers. Returns gunicorn's process id."""
+        log = (self.data / "gunicorn.log").open("ab")
+        self.process = subprocess.Popen(
+            [sys.executable, "-m", "gunicorn", "quietcuff.app:create_app()", "-k", "gthread", "-w", "2", "--threads", "8",
+             "--no-control-socket", "-b", f"127.0.0.1:{self.port}"],
+            env=self.environment, stdout=log, stderr=log, start_new_session=True)
+        self._wait_until_ready()
+        return self.process.pid
+
+    def _wait_until_ready(self) -> None:
+        deadline = time.monotonic() + 20
+        while time.monotonic() < deadline:
+            try:
+                with urllib.request.urlopen(f"http://127.0.0.1:{self.port}/readyz", timeout=2) as answer:
+                    if answer.status == 200:
+                        return
+            except (urllib.error.URLError, ConnectionError, TimeoutError):
+                time.sleep(0.05)
+        raise AssertionError("gunicorn did not become ready: " + (self.data / "gunicorn.log").read_text()[-2000:])
+
+    def kill(self) -> int | None:
+        """SIGKILL to the whole process group, as a power cut. Returns the process id that died."""
+        if self.process is None:
+            return None
+        pid = self.process.pid
+        os.killpg(pid, signal.SIGKILL)
+        self.process.wait(10)
+        self.process = None
+        return pid
+
+    def rows(self, question: str, *values: object) -> list[tuple]:
+        """Read the database file itself, past the server."""
+        with sqlite3.connect(f"file:{self.database}?mode=ro", uri=True) as database:
+            return database.execute(question, values).fetchall()
+
+    @property
+    def database(self) -> Path:
+        """The one SQLite file in the data folder."""
+        return self.data / "quietcuff.sqlite"
