@@ -87,6 +87,8 @@ def test_a_fraction_stays_a_fraction() -> None:
 
 def test_sixteen_levels_are_read_and_many_brackets_side_by_side_are_not_depth() -> None:
     assert read_json(nested(16)) == json.loads(nested(16))
+    with_neighbours = "[[], " + nested(15) + ", []]"
+    assert read_json(with_neighbours) == json.loads(with_neighbours)
     assert read_json("[" + ",".join(["[]"] * 40) + "]") == [[]] * 40
 
 

@@ -132,5 +132,6 @@ def test_what_is_no_document_is_refused(document: Any) -> None:
 
 def test_a_source_of_a_whole_branch_covers_its_leaves() -> None:
     document = copy.deepcopy(V1["cuff"])
-    document["sources"] = {"/numbers": {"kind": "project", "why": "all ours"}, "/choices": {"kind": "project", "why": "."}}
+    ours = {"kind": "project", "why": "all of these are ours"}
+    document["sources"] = {"/numbers": ours, "/choices": ours}
     check_rule_document("cuff", document)

@@ -184,6 +184,9 @@ def measurement(*readings: dict[str, Any], **more: Any) -> dict[str, Any]:
 
 
 A = {"id": "a", "systolic_mmhg": 120}
+TOO_HIGH = {"id": "b", "systolic_mmhg": 1000}
+NO_VALUE = {"id": "b", "beyond": "no_value"}
+NUMBERS = ("systolic_mmhg", "mean_mmhg", "diastolic_mmhg", "pulse_bpm", "palpated_bpm")
 
 
 @pytest.mark.parametrize(
@@ -192,15 +195,12 @@ A = {"id": "a", "systolic_mmhg": 120}
         (measurement(), None),
         (measurement(A, {"id": "b", "beyond": "no_sound", "taken_s": 3, "set_aside": "moved"}), None),
         (measurement(A, {"id": "b", "systolic_mmhg": 999}), None),
-        (measurement(A, {"id": "b", "systolic_mmhg": 1000}), Problem("/sets/0/readings/1/systolic_mmhg", "above_maximum")),
+        (measurement(A, TOO_HIGH), Problem("/sets/0/readings/1/systolic_mmhg", "above_maximum")),
         (measurement(A, A), Problem("/sets/0/readings/1/id", "id_twice")),
         (measurement({"id": "b"}), Problem("/sets/0/readings/0", "neither_numbers_nor_beyond")),
         (measurement({"id": "b", "mean_mmhg": 90}), Problem("/sets/0/readings/0", "neither_numbers_nor_beyond")),
         (measurement({**A, "beyond": "no_value"}), Problem("/sets/0/readings/0", "numbers_and_beyond")),
-        *(
-            (measurement({"id": "b", "beyond": "no_value", number: 9}), Problem("/sets/0/readings/0", "numbers_and_beyond"))
-            for number in ("systolic_mmhg", "mean_mmhg", "diastolic_mmhg", "pulse_bpm", "palpated_bpm")
-        ),
+        *((measurement(NO_VALUE | {key: 9}), Problem("/sets/0/readings/0", "numbers_and_beyond")) for key in NUMBERS),
         # what a schema can say comes first, wherever it stands
         (measurement(A, A, owner_present=1), Problem("/owner_present", "not_true_or_false")),
         (measurement(A, A, zebra=1), Problem("/zebra", "unknown_key")),
