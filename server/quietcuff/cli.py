@@ -23,6 +23,7 @@ COMMANDS = (
     Command("assess", "work out a measurement: JSON in, assessment out", "quietcuff.commands.assess"),
     Command("cuff", "choose a cuff for a limb from the widths in a bag", "quietcuff.commands.cuff"),
     Command("migrate", "bring the database to the newest tables", "quietcuff.commands.migrate"),
+    Command("rebuild", "read the record out of its journal anew and compare", "quietcuff.commands.rebuild"),
     Command("found", "found a practice with its first person", "quietcuff.commands.found"),
 )
 

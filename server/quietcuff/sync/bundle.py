@@ -63,6 +63,8 @@ def read_bundle(body: bytes, content_encoding: str | None, limits: Limits = PUSH
     raw = _inflated(body, content_encoding, limits)
     lines = _split(raw, limits)
     header = _header(lines[0], limits)
+    if len(lines) % 2 == 0:
+        raise BundleUnreadable("lines_missing")
     pairs = [Pair(lines[at], lines[at + 1]) for at in range(1, len(lines), 2)]
     if header["count"] != len(pairs):
         raise BundleUnreadable("count_differs", said=header["count"], found=len(pairs))
@@ -101,11 +103,8 @@ def inflate(body: bytes, limit_bytes: int) -> bytes:
 def _split(raw: bytes, limits: Limits) -> list[bytes]:
     """Counts before it cuts, so that a body of newlines makes no list of half a million lines."""
     whole = raw[:-1] if raw.endswith(b"\n") else raw
-    count = whole.count(b"\n") + 1
-    if count > 1 + 2 * limits.entries:
+    if whole.count(b"\n") > 2 * limits.entries:
         raise BundleUnreadable("too_many_entries", limit=limits.entries)
-    if count % 2 == 0:
-        raise BundleUnreadable("lines_missing")
     return whole.split(b"\n")
 
 
