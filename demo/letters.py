@@ -40,14 +40,14 @@ PHONE = id_of("the demo's phone", ms_of(ADMITTED_AT))
 def bundle_of(practice: str, author: str) -> bytes:
     """Every letter of the demo as one bundle for `practice`, stated by the person `author`."""
     entries = []
-    for number, letter in enumerate(_letters(author), start=1):
+    for number, letter in enumerate(letters(author), start=1):
         line = json.dumps(letter, ensure_ascii=False, separators=(",", ":")).encode()
         entries.append(({"device": PHONE, "number": number, "sha": hashlib.sha256(line).hexdigest()}, line))
     return write_bundle({"practice": practice, "device": PHONE, "build": "demo"}, entries)
 
 
-def _letters(author: str) -> list[dict[str, Any]]:
-    """Animals first, as a phone would file them, then the visits in the order of time."""
+def letters(author: str) -> list[dict[str, Any]]:
+    """What the person `author` states: animals first, as a phone would file them, then the visits in the order of time."""
     visits = sorted(((visit, animal) for animal in ANIMALS for visit in animal.visits), key=lambda pair: pair[0].began)
     return [*(_patient(animal, author) for animal in ANIMALS), *(_measurement(visit, animal, author) for visit, animal in visits)]
 

@@ -70,3 +70,8 @@ def test_the_reader_of_imports_sees_every_kind(tmp_path: Path) -> None:
         'export { d } from "./four";\nimport type { E } from \'../five\';\n// import f from "./no"\n/* import "./not" */\n'
     )
     assert list(imports(file)) == ["./one", "./two.css", "./three", "./four", "../five"]
+
+
+def test_every_file_lies_in_a_room() -> None:
+    """A file beside the rooms would stand on no floor."""
+    assert [shown(file) for file in client_files() if room_of(file) not in ROOMS] == []
