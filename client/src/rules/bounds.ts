@@ -52,7 +52,9 @@ export function boundsOf(
   };
 }
 
-/** Do these bounds alone say enough to act on? */
+/** Do these bounds alone say enough to act on? Throws when the deciding pressure is no edge: none could ever name it. */
 export function boundsDecide(bounds: Bounds | undefined, document: BoundsDocument): boolean {
+  const { at_least_mmhg: edges, decides_from_mmhg: decidesFrom } = document.numbers;
+  if (!edges.includes(decidesFrom)) throw new Error(`bounds: ${decidesFrom} is no edge`);
   return bounds?.at_least_mmhg !== undefined && bounds.at_least_mmhg >= document.numbers.decides_from_mmhg;
 }

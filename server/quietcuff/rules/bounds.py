@@ -56,5 +56,9 @@ def usable_for_bounds(readings: Sequence[Reading], standings: Sequence[str]) -> 
 
 
 def decides(found: Mapping[str, int] | None, document: Mapping[str, Any]) -> bool:
-    """Whether the bounds alone are enough to act on: every reading was at or above the deciding pressure."""
+    """Whether the bounds alone are enough to act on: every reading was at or above the deciding pressure.
+
+    Raises ValueError when that pressure is no edge of `at_least_mmhg`: no bounds could ever name it.
+    """
+    document["numbers"]["at_least_mmhg"].index(document["numbers"]["decides_from_mmhg"])
     return bool(found) and found.get("at_least_mmhg", 0) >= document["numbers"]["decides_from_mmhg"]
