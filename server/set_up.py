@@ -34,12 +34,16 @@ def make_ready(*, for_tests: bool) -> None:
     """Does every step that is not up to date; two runs in one checkout wait for each other."""
     if sys.version_info < (3, 11):
         raise SystemExit("quietcuff needs Python 3.11 or newer.")
-    with _one_at_a_time():
-        _make_venv()
-        _install_python_packages(for_tests)
-        _ensure_node()
-        _install_client_packages()
-        _build_client()
+    try:
+        with _one_at_a_time():
+            _make_venv()
+            _install_python_packages(for_tests)
+            _ensure_node()
+            _install_client_packages()
+            _build_client()
+    except subprocess.CalledProcessError as failed:
+        words = " ".join(map(str, failed.cmd[:5]))
+        raise SystemExit(f"Setting up stopped: `{words} …` ended with {failed.returncode}; its own words stand above.") from None
 
 
 def environment() -> dict[str, str]:
