@@ -60,5 +60,8 @@ def decides(found: Mapping[str, int] | None, document: Mapping[str, Any]) -> boo
 
     Raises ValueError when that pressure is no edge of `at_least_mmhg`: no bounds could ever name it.
     """
-    document["numbers"]["at_least_mmhg"].index(document["numbers"]["decides_from_mmhg"])
-    return bool(found) and found.get("at_least_mmhg", 0) >= document["numbers"]["decides_from_mmhg"]
+    numbers = document["numbers"]
+    decides_from_mmhg = numbers["decides_from_mmhg"]
+    if decides_from_mmhg not in numbers["at_least_mmhg"]:
+        raise ValueError(f"bounds: {decides_from_mmhg} is no edge")
+    return found is not None and found.get("at_least_mmhg", 0) >= decides_from_mmhg
