@@ -39,7 +39,443 @@ why-engine-stopped = The phone's engine stopped without an answer.
 
 ## screens: labels, hints, buttons
 
+app-name = quietcuff
+page-title = { $page } · quietcuff
+page-title-error = Error: { $page } · quietcuff
+skip-to-content = To the content
+look-change = Look: { $look }
+look-day = day
+look-dim = dim
+look-outdoor = outdoor
+unsent-count = { $n ->
+    [0] 0 not sent
+    [one] 1 not sent
+   *[other] { $n } not sent
+  }
+outbox-link = Outbox, { $n ->
+    [0] 0 not sent
+    [one] 1 not sent
+   *[other] { $n } not sent
+  }
+back-to-patients = Patients
+update-ready = A newer quietcuff is ready.
+update-take = Use it now
+starting = Opening what is kept on this phone
+not-a-page = There is nothing at this address.
+
+first-cautions-title = Before you rely on it
+first-cautions-seen = I have read this
+care-support = quietcuff supports licensed people. It shows its basis so that you can check it.
+care-no-diagnosis = It never diagnoses and never doses. A veterinarian interprets and signs.
+care-local-rules = Local rules and your practice's own protocol come first.
+care-sedated = A sedated animal gets a number and no band.
+care-emergency = An emergency is a reason to call, not to go on measuring.
+care-comfort = The animal's comfort comes before a complete series. Bites and scratches: stop, and follow your practice's own rule.
+care-own-figures = Figures of our own, and figures not re-read in their papers, say so.
+
+sign-in-title = Sign in
+sign-in-hint = Once, with a network. After that this phone works without one.
+sign-in-login = Login
+sign-in-password = Password
+sign-in-show = Show password
+sign-in-hide = Hide password
+sign-in-button = Sign in
+sign-in-working = Signing in
+sign-out = Sign out
+sign-out-unsent = { $n ->
+    [one] 1 entry is not sent yet. It stays on this phone and is sent after the next sign in.
+   *[other] { $n } entries are not sent yet. They stay on this phone and are sent after the next sign in.
+  }
+sign-out-really = Sign out all the same
+signed-in-as = { $person }, { $practice }
+
+problem-title = There is a problem
+
+patients-title = Patients
+patients-search = Search by name or mark
+patients-none = No animals on this phone yet.
+patients-none-found = No animal matches “{ $text }”.
+patients-drafts = Not filed yet
+patients-all = Animals
+draft-name-none = Animal not chosen yet
+draft-line = { $name }: { $n ->
+    [0] no readings yet
+    [one] 1 reading
+   *[other] { $n } readings
+  }
+draft-continue = Continue { $name }
+measure = Measure
+measure-unknown = Measure first, choose the animal later
+measure-a-dog = A dog
+measure-a-cat = A cat
+species-dog = Dog
+species-cat = Cat
+
+add-animal = Add animal
+add-animal-title = Add animal
+add-animal-species = Species
+add-animal-name = Name
+add-animal-mark = Mark
+add-animal-mark-hint = Kennel, chip or colour: what tells it from the next one. May stay empty.
+add-animal-save = Save animal
+cancel = Cancel
+ask-species = Choose the species
+ask-name = Enter the name, or the mark if it has none
+ask-name-long = Name must be 80 characters or fewer
+ask-mark-long = Mark must be 120 characters or fewer
+
+patient-visits = Visits
+patient-no-visits = Not measured yet.
+patient-visit-result = { $phrase }, mean { $mean } mmHg
+patient-not-known = This animal is not on this phone.
+visit-open = Show how this was worked out
+differs-title = The server worked this out differently
+differs-phone = This phone: { $phrase }
+differs-server = Server: { $phrase }
+differs-stands = Both are kept. The server's result stands.
+
+outbox-title = Outbox
+outbox-empty = Nothing waits on this phone.
+outbox-measurement = { $name }, measured { $when }
+outbox-patient = { $name }, added { $when }
+outbox-other = Entry made { $when }
+outbox-open = Show the animal
+outbox-unreadable = An entry this phone cannot open
+
+measure-title = Measure
+measure-of = Measure { $name }
+part-setup = Set-up
+part-cuff = Cuff
+part-readings = Readings
+part-result = Result
+part-show = Show { $part }
+setup-next = Next: cuff
+cuff-next = Next: readings
+draft-missing = This measurement is not on this phone any more.
+draft-drop = Delete this draft
+draft-drop-ask = { $n ->
+    [0] Delete this draft of { $name } from this phone?
+    [one] Delete 1 reading of { $name } from this phone?
+   *[other] Delete { $n } readings of { $name } from this phone?
+  }
+draft-drop-yes = Delete it
+draft-drop-no = Keep it
+
+field-species = Species
+field-age = Age
+field-age-unit = Age known
+age-years = In years
+age-months = In months
+age-not-known = Not known
+field-state = State
+state-awake = Awake
+state-calmed = Calmed by a drug
+state-sedated = Sedated
+field-demeanour = Demeanour
+demeanour-sleepy = Sleepy
+demeanour-calm = Calm
+demeanour-tense = Tense
+demeanour-fighting = Fighting
+field-rest = Quiet time before the first reading, in minutes
+field-place = Place
+place-home = Home
+place-clinic = Clinic
+place-shelter = Shelter
+place-partner = Partner clinic
+place-other = Elsewhere
+field-rhythm = Rhythm
+rhythm-regular = Regular
+rhythm-irregular = Irregular
+summary-rest = quiet { $minutes } min
+summary-rest-none = quiet time not noted
+summary-nothing = nothing noted yet
+
+field-method = Method
+method-doppler = Doppler
+method-oscillometric = Oscillometric
+field-gauge = Gauge
+gauge-aneroid = Aneroid
+gauge-digital = Digital
+field-circumference = Limb circumference
+circumference-hint = In cm, or in mm with the unit: 13, 13.5 or 130 mm
+echo-mm = = { $mm } mm
+echo-minutes = = { $minutes } min
+field-bag = Cuff widths in the bag, in mm
+bag-hint = Like 20, 25, 30. Kept on this phone.
+choice-title = From the bag
+choice-take = Take the { $mm } mm cuff
+choice-no-fit = No cuff in the bag fits this limb. The target is { $target } mm.
+choice-line = { $mm } mm: { $fit }, { $share } of the limb. The target is { $target } mm.
+choice-ask = Enter the limb circumference to see which cuff fits.
+field-width = Width used
+width-other = Another
+field-width-other = Width used, in mm
+used-line = { $mm } mm is { $share } of the limb: { $fit }.
+used-cuff = { $mm } mm cuff
+used-cuff-none = cuff not noted
+field-site = Site
+site-forearm = Forearm
+site-above-elbow = Above the elbow
+site-above-hock = Above the hock
+site-metatarsus = Metatarsus
+site-tail-base = Tail base
+field-side = Side
+side-left = Left
+side-right = Right
+field-posture = Posture
+posture-lateral = On its side
+posture-sternal = On its chest
+posture-sitting = Sitting
+posture-standing = Standing
+posture-in-lap = In the lap
+field-height = Cuff against the heart
+height-level = Level
+height-above = Above
+height-below = Below
+field-height-by = By how much
+height-5 = 5 cm
+height-10 = 10 cm
+height-other = Another
+field-height-other = Distance from the heart, in cm
+
+ask-number = { $field } must be a number, like { $example }
+ask-range = { $field } must be between { $least } and { $most }
+ask-ambiguous = { $field } can be read in two ways. Write it without a separator, or with the unit
+ask-unit = { $field } must be in { $units }
+ask-circumference = Enter the limb circumference
+ask-systolic = Enter the systolic pressure
+ask-whole = Whole numbers only, like { $example }
+
+pad-systolic = Systolic
+pad-mean = Mean
+pad-diastolic = Diastolic
+pad-pulse = Pulse
+pad-delete = Delete digit
+pad-delete-short = Delete
+pad-undo = Undo
+pad-skip = Skip
+pad-above-gauge = Above gauge
+pad-no-sound = No sound
+pad-no-value = No value
+pad-add = Add
+pad-keys = Number pad
+pad-full = Three digits are enough. Delete one to change it.
+set-aside = Set aside
+put-back = Put back
+new-set = New set
+finish = Finish
+file = File
+readings-all = { $n ->
+    [one] 1 reading
+   *[other] All { $n } readings
+  }
+readings-keys = Back to the keys
+readings-none = No readings yet
+readings-latest = Reading { $n }
+reading-in-list = Reading { $n }: { $value }, { $standing }
+reading-pick = Choose a reading to set it aside or put it back.
+set-number = Set { $n }
+row-title = Row of readings
+row-one = reading { $n }: { $value }, { $standing }
+set-aside-title = Why set aside { $value }?
+beyond-above-gauge = Above gauge
+beyond-no-sound = No sound
+beyond-no-value = No value
+second-tap = { $value } was added once. A second tap came at once and was ignored.
+second-tap-add = Add it again
+second-tap-no = Once is right
+unlikely-outside = { $field } { $value } is outside what is usual, { $least } to { $most }.
+impossible-outside = { $field } { $value } is outside what is possible, { $least } to { $most }. It is kept and does not count.
+impossible-order = Systolic must be above mean, and mean above diastolic. As it is, it is kept and does not count.
+unlikely-keep = Keep
+unlikely-fix = Fix
+undone = Undone: { $act }
+act-add = { $value } added
+act-set-aside = { $value } set aside
+act-put-back = { $value } put back
+act-new-set = new set
+act-finish = finished
+act-choice = { $field } changed
+undo-nothing = Nothing to undo
+set-full = A set holds 40 readings. Begin a new set to go on.
+sets-full = A measurement holds 6 sets. Finish this one.
+new-set-title = Why a new set?
+new-set-moved = Cuff moved or wrapped anew
+new-set-changed = Another cuff
+new-set-method = Another method
+back-to-readings = Back to the readings
+file-again = Filing was not finished. Nothing is lost.
+
+file-needs-animal = Which animal was this?
+file-needs-animal-hint = A measurement is filed under an animal.
+file-choose = Choose { $name }
+file-who = File under { $name }
+file-other-species = Only animals of the same species are listed.
+filed-to = { $name }: Saved on this phone
+
+keeping = Keeping what you typed
+kept-not = What you typed is not saved yet.
+kept-retry = Try again
+summary-limb = limb { $cm } cm
+ask-login = Enter your login
+ask-password = Enter your password
+sign-in-wrong = Login and password do not belong together. Check both
+sign-in-not-now = Signing in did not work just now. Try again in a moment.
+not-opened = What is kept on this phone could not be opened. Load this window again; nothing was deleted.
+file-another = Another animal
+
 ## rules: verdicts, cautions, categories, how this was worked out
+
+verdict-steady = Readings agree
+verdict-steady-more = The readings agree with each other. They can still all be too high if the animal is not yet calm.
+verdict-falling = Coming down
+verdict-falling-more = The readings are still coming down. Go on until they agree.
+verdict-scattered = Scattered
+verdict-scattered-more = The readings differ too much to average. Go on, or look at whether one of them was disturbed.
+verdict-scattered-suspects = Look again at { $values }: far from the others. You decide.
+verdict-too-few = Too few
+verdict-too-few-more = { $n ->
+    [one] 1 more reading needed
+   *[other] { $n } more readings needed
+  }
+verdict-none = No readings yet
+
+standing-counted = counts
+standing-earlier = before the readings that agree
+standing-provisional = may count
+standing-first = first of the set, does not count
+standing-by-hand = set aside: { $reason }
+standing-no-number = no number
+standing-impossible = not possible, does not count
+
+set-aside-moved = Moved
+set-aside-tensed = Tensed
+set-aside-purred = Purred
+set-aside-shivered = Shivered
+set-aside-panted = Panted
+set-aside-noise-near = Noise near
+set-aside-sound-lost = Pulse sound lost
+set-aside-released-too-fast = Let down too fast
+set-aside-pumped-too-little = Pumped too little
+set-aside-cuff-slipped = Cuff slipped
+set-aside-device-code = Machine code
+set-aside-pulse-differs = Pulse differs
+set-aside-irregular-beat = Irregular beat
+set-aside-other = Other reason
+
+fit-good = good fit
+fit-usable = usable fit
+fit-poor = poor fit
+expect-reads-high = Expect values that are too high: the cuff is narrow for this limb.
+expect-reads-low = Expect values that are too low: the cuff is wide for this limb.
+
+category-minimal = minimal risk of organ damage (below { $low })
+category-low = low risk of organ damage ({ $low }–{ $high })
+category-moderate = moderate risk of organ damage ({ $low }–{ $high })
+category-high = high risk of organ damage ({ $low } and above)
+band-line = The mean of { $mean } mmHg on a line with the edges of the bands
+withheld-title = Not placed in a risk band
+withheld-sedated = The animal is sedated: a number and no band.
+withheld-not-adult = The bands are for adults, from { $months } months.
+withheld-too-few = Too few readings to place it.
+withheld-falling = The readings are still coming down.
+withheld-scattered = The readings are too scattered to place it.
+withheld-low-pressure = The mean is below { $low } mmHg. The bands are about high pressure.
+withheld-height = Corrected for the height of the cuff it would fall into another band.
+withheld-cuff = The cuff fits too poorly to place it.
+firmness-firm = Firm
+firmness-with-care = With care
+firmness-not-placed = Not placed
+leaning-high = The value may be too high.
+leaning-low = The value may be too low.
+leaning-either = The value may be wrong either way.
+near-edges = { $n ->
+    [one] Close to the edge at { $edges }: the next band is possible.
+   *[other] Close to the edges at { $edges }: the next band is possible.
+  }
+advice-enough = Too scattered to average. That every reading was { $from } or above is enough to act on.
+advice-stop-today = Stop for today. The animal's comfort comes before a complete series.
+advice-go-on = Go on with this set when the animal allows it.
+advice-second-look = Leave cuff and animal in peace for { $minutes } minutes, then take three more readings in this set.
+bounds-at-least = Every reading was { $at_least } or above.
+bounds-below = Every reading was below { $below }.
+bounds-both = Every reading was { $at_least } or above and below { $below }.
+
+result-mean = Systolic mean
+result-mean-line = { $mean } mmHg from { $n ->
+    [one] 1 reading
+   *[other] { $n } readings
+  }
+result-mean-provisional = { $mean } mmHg, for orientation only: the readings do not agree yet
+result-no-mean = No mean: nothing counts yet.
+result-spread = They differ by { $spread } of their mean; standard deviation { $sd } mmHg.
+result-interval = If you went on now, the average would probably stay between { $low } and { $high }. Another day it can easily differ by 20 or more.
+result-three = Systolic { $systolic }, mean { $mean }, diastolic { $diastolic } mmHg.
+result-systolic-mean = Systolic { $systolic }, mean { $mean } mmHg.
+result-systolic-diastolic = Systolic { $systolic }, diastolic { $diastolic } mmHg.
+result-pulse = Pulse { $pulse } a minute.
+result-used = { $used } of { $all } readings used.
+result-set = Result of set { $n }.
+result-height = The cuff was { $cm } cm { $where } the heart. Corrected for that the mean would be { $mean } mmHg. The band is placed on what was measured.
+height-word-above = above
+height-word-below = below
+cautions-title = What may be wrong
+cautions-minor = Also noted
+cautions-none = Nothing noted that bends the value.
+direction-high = may be too high
+direction-low = may be too low
+direction-either = either way
+
+caution-rest-short = Rested less than { $minutes } minutes, or not noted.
+caution-tense = The animal was tense.
+caution-fighting = The animal was fighting.
+caution-calmed = A calming drug was on board.
+caution-cuff-narrow = The cuff is narrow for this limb.
+caution-cuff-wide = The cuff is wide for this limb.
+caution-cuff-unknown = Limb circumference or cuff width was not noted.
+caution-height-off = The cuff was { $cm } cm or more off the level of the heart.
+caution-irregular-rhythm = The rhythm is irregular.
+caution-oscillometric-high = A machine measures high pressures too low; this mean is { $from } or more.
+caution-oscillometric-small = A machine is less sure on a limb under { $cm } cm.
+caution-many-set-aside = More than one reading in { $one_in } was set aside.
+caution-one-sided = All readings set aside lie on the same side of the others.
+caution-rising = The readings rise: the animal may be growing tense.
+caution-pulse-differs = The machine's pulse and the pulse felt differ.
+caution-sitting-up = Measured sitting up.
+caution-gap-short = Less than { $seconds } seconds between two readings.
+caution-gap-unknown = Readings were entered together, afterwards: their gaps are not known.
+caution-odd-gauge-value = A value between the marks of the gauge, which goes in steps of { $step }.
+caution-not-comparable = Measured differently from last time: compare with care.
+caution-unlikely-confirmed = An unusual value was kept.
+
+worked-title = How this was worked out
+worked-rules = Rule set { $name }
+worked-readings = Every reading
+worked-source = Where it comes from
+worked-rule-cuff = Cuff
+worked-cuff = The cuff should be { $target } of the circumference. Good from { $good_low } to { $good_high }, usable from { $usable_low } to { $usable_high }. Between two sizes that fit alike the larger, from { $between } of the gap on.
+worked-rule-standing = What each reading counts for
+worked-standing = The first reading of a set does not count. Possible are systolic { $sys_low }–{ $sys_high }, mean { $mean_low }–{ $mean_high }, diastolic { $dia_low }–{ $dia_high } mmHg, systolic above mean above diastolic. Only a person sets a reading aside.
+worked-rule-agreement = Do the readings agree
+worked-agreement = The latest { $least } to { $most } readings must lie within { $even } of their mean, and the later half may be lower than the earlier by { $fall_mmhg } mmHg or { $fall } at most. With an irregular rhythm { $irregular_least } to { $irregular_most } readings are averaged without this test.
+worked-rule-averaging = Average
+worked-averaging = The mean of the readings that count, rounded half up to a tenth. The interval is Student's t for 95 %, from { $from_n } readings on.
+worked-rule-bounds = What holds without an average
+worked-bounds = With { $least } readings or more that do not agree, the latest { $latest } are held against { $at_least } from below and { $below } from above. From { $decides } on that is enough to act on.
+worked-rule-height = Cuff against the heart
+worked-height = In dogs, beyond { $level_cm } cm: { $per_cm } mmHg for each cm of the whole distance, shown beside the raw mean. Cats are not corrected.
+worked-rule-category = Risk of organ damage
+worked-category = Edges at { $low }, { $moderate } and { $high } mmHg on the raw mean; below { $low_pressure } no band; adults from { $months } months. Within { $near } mmHg of an edge, or the interval if it is wider, both bands are possible.
+worked-rule-cautions = Cautions
+worked-cautions = Each says which way it bends the value. None of them blocks anything.
+source-published-read = published, read: { $why }
+source-published-not-read = published, not re-read by us: { $why }
+source-common-practice = common practice: { $why }
+source-from-memory = from memory: { $why }
+source-project = our own figure: { $why }
+caution-line = { $caution } ({ $direction })
+verdict-too-few-line = Too few: { $more }
+worked-pulse = pulse { $pulse }
 
 ## sync: saved, sending, in the record, needs you
 
@@ -135,4 +571,6 @@ error-too-many-entries = Too many entries were handed in at once. It is tried ag
 error-encoding-unknown = The server does not know this way of packing data. Update the app.
 error-gzip-damaged = What was handed in was damaged on the way. It is tried again.
 error-bundle-unreadable = What was handed in cannot be read as a whole. Update the app, then try again.
+error-device-revoked = This phone was taken off the practice. What it handed in is kept on the server until a person decides.
+error-device-expired = This phone was away for too long. Sign in on it. What it handed in is kept on the server until a person decides.
 error-practice-differs = What was handed in names another practice. Sign in at the practice it was made for.

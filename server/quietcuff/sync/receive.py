@@ -20,10 +20,13 @@ Judged = NewEntry | Aside
 Answer = dict[str, Any]
 
 
-def receive(practice: str, device: str, body: bytes, content_encoding: str | None, now_ms: int) -> bytes:
+def receive(
+    practice: str, device: str, body: bytes, content_encoding: str | None, now_ms: int, hold: str | None = None
+) -> bytes:
     """Files what can be filed of a pushed bundle and returns the lines of the answer.
 
-    `device` is the phone that hands in (for its share of the tray), `now_ms` the server's time, ms UTC. Raises
+    `device` is the phone that hands in (for its share of the tray), `now_ms` the server's time, ms UTC. With `hold`, a
+    code (the phone was revoked), nothing new is filed: it waits in the tray for a person. Raises
     BundleUnreadable, PracticeUnknown, RecordBusy: in each case nothing was written.
     """
     # 1 open the bundle within its limits
@@ -35,16 +38,18 @@ def receive(practice: str, device: str, body: bytes, content_encoding: str | Non
     # 3 lock the head of the practice
     with practice_room(practice) as room:
         # 4 to 7, below
-        answers = _file(room, device, judged, now_ms)
+        answers = _file(room, device, judged, now_ms, hold)
         epoch, head = room.epoch, room.position
     # 8 committed, durably: only now is anything answered
     first = {"answers": 1, "count": len(answers), "epoch": epoch, "head": head, "server_time_ms": now_ms}
     return as_line(first) + b"".join(map(as_line, answers))
 
 
-def _file(room: Room, device: str, judged: list[Judged], now_ms: int) -> list[Answer]:
+def _file(room: Room, device: str, judged: list[Judged], now_ms: int, hold: str | None) -> list[Answer]:
     # 4 set apart what the journal holds already, by id and bytes
     known = journal.known_ids(room, [one.id for one in judged if isinstance(one, NewEntry)])
+    if hold is not None:
+        judged = [_held_back(one, hold, known) for one in judged]
     new, asides, by_line = _sort_out(judged, known)
     # 5 journal rows, chain, projections, head
     filed = journal.file_entries(room, new, now_ms)
@@ -66,7 +71,7 @@ def _sort_out(
     shas = {letter_id: one.sha for letter_id, one in known.items()}
     for one in judged:
         if isinstance(one, NewEntry) and shas.setdefault(one.id, one.sha) != one.sha:
-            one = _conflict(one)
+            one = _aside(one, "refused", "id_conflict", "/id")
         if isinstance(one, Aside):
             asides.append(one)
             by_line.append((one, one.state))
@@ -83,10 +88,13 @@ def _is_duplicate(one: NewEntry, known: dict[str, journal.Known], new: list[NewE
     return one.id in known or any(other.id == one.id for other in new)
 
 
-def _conflict(one: NewEntry) -> Aside:
-    return Aside(
-        "refused", "id_conflict", "/id", one.sha, one.letter, id=one.id, kind=one.kind, number=one.number, box=one.box
-    )
+def _held_back(one: Judged, code: str, known: dict[str, journal.Known]) -> Judged:
+    """A good entry becomes a held one; what the journal has already stays answered as before."""
+    return _aside(one, "held", code, "") if isinstance(one, NewEntry) and one.id not in known else one
+
+
+def _aside(one: NewEntry, state: str, code: str, path: str) -> Aside:
+    return Aside(state, code, path, one.sha, one.letter, id=one.id, kind=one.kind, number=one.number, box=one.box)
 
 
 def _answer(line: int, one: Judged, word: str, known: dict[str, journal.Known]) -> Answer:

@@ -17,6 +17,7 @@ from quietcuff.contract.wire import check
 from quietcuff.record import credentials, people
 from quietcuff.record.database import reading, writing
 from quietcuff.web import cookies
+from quietcuff.web.guard import read_body
 from quietcuff.web.parts import parts
 from quietcuff.web.problems import Refused
 
@@ -39,7 +40,7 @@ def sign_in() -> Response:
 
 
 def _read_body() -> dict[str, Any]:
-    asked: dict[str, Any] = read_json(request.get_data())
+    asked: dict[str, Any] = read_json(read_body())
     wrong = check("sign_in.1", asked)
     if wrong is not None:
         raise Refused(400, wrong.why, wrong.path)

@@ -12,6 +12,7 @@ from flask import Blueprint, Response, g, request
 from quietcuff.sync.bundle import MEDIA_TYPE
 from quietcuff.sync.receive import receive
 from quietcuff.sync.send import send_page
+from quietcuff.web.guard import read_body
 from quietcuff.web.parts import parts
 from quietcuff.web.problems import Refused
 
@@ -19,16 +20,18 @@ routes = Blueprint("sync", __name__)
 
 _UUID = re.compile(r"[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}\Z", re.ASCII)
 _POSITION = re.compile(r"(0|[1-9][0-9]{0,15})\Z", re.ASCII)
+_HOLD = {"good": None, "revoked": "device_revoked", "expired": "device_expired"}
 _LARGEST_POSITION = 2**53 - 1  # as in the wire schemas: the largest whole number both languages hold
 
 
 @routes.post("/api/1/practices/<practice>/push")
 def push(practice: str) -> Response:
-    """Hands in a bundle; the answer has one line an entry. Needs the phone's cookie alone."""
-    if g.device.standing != "good":
-        raise Refused(401, "device_unknown")
-    lines = receive(practice, g.device.id, request.get_data(), request.headers.get("Content-Encoding"),
-                    parts().now_ms())
+    """Hands in a bundle; the answer has one line an entry. Needs the phone's cookie alone.
+
+    What a revoked or long unseen phone hands in is held for a person to decide, not filed and not turned away.
+    """
+    hold = _HOLD[g.device.standing]
+    lines = receive(practice, g.device.id, read_body(), request.headers.get("Content-Encoding"), parts().now_ms(), hold)
     return Response(lines, content_type=MEDIA_TYPE)
 
 
