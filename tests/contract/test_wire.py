@@ -212,6 +212,11 @@ def test_measurement(document: Any, problem: Problem | None) -> None:
     assert check_measurement(document) == problem
 
 
+def test_ids_of_the_whole_measurement_come_before_numbers_or_beyond() -> None:
+    """The phone looks in two rounds; of two faults both must name the same one."""
+    assert check_measurement(measurement({"id": "b"}, A, A)) == Problem("/sets/0/readings/2/id", "id_twice")
+
+
 def test_ids_are_unique_across_sets() -> None:
     two_sets = measurement(A)
     two_sets["sets"] = two_sets["sets"] * 2

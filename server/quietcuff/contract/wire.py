@@ -48,7 +48,7 @@ def check(name: str, document: Any) -> Problem | None:
 
 
 def check_measurement(document: Any) -> Problem | None:
-    """`check` of a measurement.1, then what no schema can say: ids unique, numbers or `beyond` in each reading."""
+    """`check` of a measurement.1, then what no schema can say: ids unique, then numbers or `beyond` in each reading."""
     return check("measurement.1", document) or _check_readings(document)
 
 
@@ -57,16 +57,19 @@ _NUMBERS = frozenset({"systolic_mmhg", "mean_mmhg", "diastolic_mmhg", "pulse_bpm
 
 
 def _check_readings(document: dict[str, Any]) -> Problem | None:
+    """Ids of the whole measurement first, as the phone does: of two faults both must name the same one."""
+    readings = [
+        (f"/sets/{set_index}/readings/{index}", reading)
+        for set_index, one_set in enumerate(document["sets"])
+        for index, reading in enumerate(one_set["readings"])
+    ]
     seen: set[str] = set()
-    for set_index, one_set in enumerate(document["sets"]):
-        for index, reading in enumerate(one_set["readings"]):
-            if reading["id"] in seen:
-                return Problem(f"/sets/{set_index}/readings/{index}/id", "id_twice")
-            seen.add(reading["id"])
-            why = _numbers_xor_beyond(reading)
-            if why:
-                return Problem(f"/sets/{set_index}/readings/{index}", why)
-    return None
+    for path, reading in readings:
+        if reading["id"] in seen:
+            return Problem(f"{path}/id", "id_twice")
+        seen.add(reading["id"])
+    found = ((path, _numbers_xor_beyond(reading)) for path, reading in readings)
+    return next((Problem(path, why) for path, why in found if why), None)
 
 
 def _numbers_xor_beyond(reading: dict[str, Any]) -> str | None:
