@@ -162,3 +162,16 @@ def test_an_amendment_replaces_the_whole_body_and_says_so() -> None:
     with reading() as connection:
         [seen] = patients.all_patients(connection, PRACTICE)
     assert (seen["patient"], seen["name"], seen["mark"], seen["amended"]) == (cat["id"], "Mirabel", None, 1)
+
+
+def test_what_a_revoked_phone_hands_in_waits_and_what_it_had_filed_stays_filed() -> None:
+    phone = Phone()
+    before, after = phone.pairs(phone.patient("Before")), phone.pairs(phone.patient("After"))
+    push(phone, before)
+    body = bundle(before + after)
+    _, said = answers(receive(PRACTICE, phone.device, body, None, NOW_MS, hold="device_revoked"))
+    assert [one["answer"] for one in said] == ["duplicate", "held"]
+    assert (said[1]["code"], len(rows())) == ("device_revoked", 1)
+    assert [one["answer"] for one in push(phone, before + after)] == ["duplicate", "stored"]
+    with reading() as connection:
+        assert connection.execute(text("SELECT count(*) FROM tray")).scalar() == 0

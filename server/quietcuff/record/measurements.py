@@ -54,6 +54,7 @@ def apply(connection: Connection, practice: str, told: ToldEntries) -> None:
 def _row(practice: str, entry: Filed, letter: Document) -> dict[str, Any]:
     amends, body, phones = letter.get("amends"), letter["body"], letter.get("assessment")
     servers = phones if entry.assessment is None else json.loads(entry.assessment)
+    phones_text = None if phones is None else as_text(phones)
     return {
         "practice": practice,
         "measurement": amends or entry.id,
@@ -65,8 +66,8 @@ def _row(practice: str, entry: Filed, letter: Document) -> dict[str, Any]:
         "made_at_ms": letter["made_at_ms"],
         "started_at_ms": body.get("started_at_ms"),
         "rules": servers["rules"],
-        "phone_assessment": None if phones is None else as_text(phones),
-        "server_assessment": as_text(servers),
+        "phone_assessment": phones_text,
+        "server_assessment": phones_text if entry.assessment is None else entry.assessment,
         "differs": int(entry.assessment is not None),
         "category": servers.get("category"),
     }

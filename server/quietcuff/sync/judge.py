@@ -10,6 +10,7 @@ import hashlib
 import logging
 import re
 from dataclasses import dataclass
+from functools import cache
 from typing import Any
 
 from quietcuff.contract.read_json import Unreadable, read_json
@@ -111,7 +112,7 @@ def _check_letter(letter: Document) -> None:
 def _check_body(letter: Document) -> None:
     """Checks the body by the schema that its letter names; a number we do not know yet is a newer build's."""
     name = f"{letter['kind']}.{letter['schema']}"
-    if not is_known(name):
+    if not _is_known(name):
         raise _NotFiled("held", "schema_unknown", "/schema")
     measured = letter["kind"] == "measurement"
     problem = check_measurement(letter["body"]) if measured else check(name, letter["body"])
@@ -119,6 +120,12 @@ def _check_body(letter: Document) -> None:
         raise _NotFiled("refused", "schema_invalid", f"/body{problem.path}")
     if measured and "patient" not in letter["body"]:
         raise _NotFiled("refused", "patient_missing", "/body/patient")
+
+
+@cache
+def _is_known(name: str) -> bool:
+    """Asked of the disk once for each of the few thousand names that pass the check of a letter."""
+    return is_known(name)
 
 
 def _servers_assessment(letter: Document) -> Document:
