@@ -321,6 +321,7 @@ ask-login = Enter your login
 ask-password = Enter your password
 sign-in-wrong = Login and password do not belong together. Check both
 sign-in-not-now = Signing in did not work just now. Try again in a moment.
+not-loaded = This screen could not be fetched yet. Go back, and try again with a network.
 not-opened = What is kept on this phone could not be opened. Load this window again; nothing was deleted.
 file-another = Another animal
 

@@ -1,0 +1,46 @@
+/* Starts the app: look first, then the phone's record, then the screens; the worker that keeps the shell comes last.
+   Must not draw anything of the record before it is open. */
+import { render } from "preact";
+import "./look/tokens.css";
+import "./look/base.css";
+import "./look/parts.css";
+import "./look/measure.css";
+import { hasWords, say } from "./contract/words";
+import { openPhone, PhoneTrouble } from "./offline/journal";
+import { showLook } from "./parts/look";
+import { App } from "./screens/app";
+import { loadAll } from "./screens/later";
+import { thePhone, usePhoneOf } from "./screens/place";
+import { keepShell } from "./worker";
+
+const ground = document.getElementById("quietcuff") as HTMLElement;
+
+/** The other screens come after the first paint, so that they do not delay it. */
+const LOAD_REST_AFTER_MS = 300;
+
+/** What is said instead of the app when its record cannot be opened; a code without words gets the general sentence. */
+function sayTrouble(failure: unknown): void {
+  const word = failure instanceof PhoneTrouble ? `storage-${failure.code.replaceAll("_", "-")}` : "";
+  render(
+    <main class="main">
+      <h1>{say("app-name")}</h1>
+      <p role="alert">{say(hasWords(word) ? word : "not-opened")}</p>
+    </main>,
+    ground,
+  );
+}
+
+async function start(): Promise<void> {
+  showLook();
+  try {
+    usePhoneOf(await openPhone());
+  } catch (failure) {
+    sayTrouble(failure);
+    return;
+  }
+  render(<App />, ground);
+  setTimeout(() => void loadAll().catch(() => undefined), LOAD_REST_AFTER_MS);
+  void keepShell(async () => (await thePhone().drafts()).length > 0).catch(() => undefined);
+}
+
+void start();

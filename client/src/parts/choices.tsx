@@ -1,0 +1,40 @@
+/* One question with a few answers, as radio buttons that fill their whole label. Must not decide anything. */
+import type { JSX } from "preact";
+
+export interface Answer<T extends string> {
+  value: T;
+  label: string;
+}
+
+interface Props<T extends string> {
+  /** Name of the group within the page. */
+  name: string;
+  label: string;
+  answers: readonly Answer<T>[];
+  value: T | undefined;
+  narrow?: boolean;
+  onChoose: (value: T) => void;
+}
+
+/** A fieldset named by its question. */
+export function Choices<T extends string>({ name, label, answers, value, narrow, onChoose }: Props<T>): JSX.Element {
+  return (
+    <fieldset class="choices">
+      <legend>{label}</legend>
+      <div class={narrow ? "choice-row narrow" : "choice-row"}>
+        {answers.map((answer) => (
+          <label class="choice" key={answer.value}>
+            <input
+              type="radio"
+              name={name}
+              value={answer.value}
+              checked={answer.value === value}
+              onChange={() => onChoose(answer.value)}
+            />
+            <span>{answer.label}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

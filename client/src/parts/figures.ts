@@ -1,0 +1,32 @@
+/* Numbers as text, before they reach a sentence: whole numbers in, text of the reader's language out.
+   Must not round twice: what comes in was rounded by the rules. */
+
+const WHOLE_OR_TENTH = new Intl.NumberFormat(undefined, { maximumFractionDigits: 1, useGrouping: false });
+const HUNDREDTHS = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2, useGrouping: false });
+const PERCENT = new Intl.NumberFormat(undefined, { style: "percent", maximumFractionDigits: 1 });
+const DAY_AND_TIME = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
+
+/** 1404 tenths as 140.4, 1400 as 140. */
+export function tenths(value: number): string {
+  return WHOLE_OR_TENTH.format(value / 10);
+}
+
+/** 80 hundredths as 0.8. */
+export function hundredths(value: number): string {
+  return HUNDREDTHS.format(value / 100);
+}
+
+/** 385 ‰ as 38.5 %. */
+export function permille(value: number): string {
+  return PERCENT.format(value / 1000);
+}
+
+/** Millimetres as centimetres: 130 as 13. */
+export function cm(value_mm: number): string {
+  return tenths(value_mm);
+}
+
+/** An instant with its month as a word. */
+export function dayAndTime(at_ms: number): string {
+  return DAY_AND_TIME.format(at_ms);
+}

@@ -1,0 +1,45 @@
+/* Day, dim or outdoor: one tap to the next. Kept in the browser's small store, since it must be known before the first paint
+   (a white flash in a dim room frightens the cat); it is no clinical data. */
+import { signal } from "@preact/signals";
+
+export const LOOKS = ["day", "dim", "outdoor"] as const;
+export type Look = (typeof LOOKS)[number];
+
+const PLACE = "quietcuff-look";
+
+function remembered(): Look {
+  try {
+    const kept = localStorage.getItem(PLACE) as Look | null;
+    if (kept && LOOKS.includes(kept)) return kept;
+  } catch {
+    /* A browser that refuses its small store still gets the look of the device. */
+  }
+  if (matchMedia("(prefers-contrast: more)").matches) return "outdoor";
+  return matchMedia("(prefers-color-scheme: dark)").matches ? "dim" : "day";
+}
+
+/** The look shown now. */
+export const look = signal<Look>("day");
+
+function show(next: Look): void {
+  look.value = next;
+  document.documentElement.dataset["look"] = next;
+  const ground = getComputedStyle(document.documentElement).getPropertyValue("--ground").trim();
+  document.querySelector('meta[name="theme-color"]')?.setAttribute("content", ground);
+}
+
+/** Shows the remembered look, or what the device prefers. */
+export function showLook(): void {
+  show(remembered());
+}
+
+/** One tap: the next look. */
+export function nextLook(): void {
+  const next = LOOKS[(LOOKS.indexOf(look.value) + 1) % LOOKS.length] ?? "day";
+  show(next);
+  try {
+    localStorage.setItem(PLACE, next);
+  } catch {
+    /* Not remembered; the look still holds until the window is closed. */
+  }
+}

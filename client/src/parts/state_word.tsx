@@ -1,0 +1,14 @@
+/* Where an entry is, in one of four words and nothing beside them: no tick, no cloud, no colour. */
+import type { JSX } from "preact";
+import { say } from "../contract/words";
+
+export type State = "waiting" | "sending" | "stored" | "held" | "refused" | "set_aside";
+
+const WORDS: Record<State, string> = {
+  waiting: "sync-waiting", sending: "sync-sending", stored: "sync-stored",
+  held: "sync-needs-you", refused: "sync-needs-you", set_aside: "sync-needs-you",
+};
+
+export function StateWord({ state }: { state: State }): JSX.Element {
+  return <p class="state-word">{say(WORDS[state])}</p>;
+}

@@ -1,0 +1,147 @@
+/* Cuff: limb, bag, the choice with what to expect of it, the width that was really used, and where the cuff lies.
+   The choice only offers; what goes into the record is the width a person says was used. */
+import type { JSX } from "preact";
+import { say } from "../contract/words";
+import { Choices } from "../parts/choices";
+import { permille, tenths } from "../parts/figures";
+import { TextField } from "../parts/text_field";
+import { chooseCuff, cuffFit } from "../rules/cuff";
+import { kebab } from "../parts/word_ids";
+import { readBag, withPlain, WIRE_LISTS } from "./fields";
+import { HeightChoice } from "./height_choice";
+import { RULES } from "./judged";
+import type { Keeping } from "./measure";
+import { changed, inSetNow, setNow, withText, type CuffSet, type Open } from "./open";
+import { problemsToShow } from "./part_problems";
+import { Typed } from "./setup_part";
+
+interface Props {
+  open: Open;
+  keeping: Keeping;
+  /** The bag as remembered on this phone, as typed. */
+  bag: string;
+  onBag: (text: string) => void;
+  onDone: () => void;
+}
+
+type Inner = Pick<Props, "open" | "keeping">;
+
+/** One question of the set, answered by a word of the wire document. */
+function Question({ open, keeping, field, answers }: Inner & { field: "method" | "gauge" | "site" | "side" | "posture"; answers: readonly string[] }): JSX.Element {
+  return (
+    <Choices
+      name={field}
+      label={say(`field-${field}`)}
+      answers={answers.map((value) => ({ value, label: say(`${field}-${kebab(value)}`) }))}
+      value={setNow(open)[field]}
+      onChoose={(value) => keeping.act((head) => changed(head, `field-${field}`, inSetNow(head, field), value))}
+    />
+  );
+}
+
+function used(open: Open, width_mm: number): Open {
+  return changed({ ...open, texts: { ...open.texts, width: "", width_other: "" } }, "field-width", inSetNow(open, "cuff_width_mm"), width_mm);
+}
+
+/** What the bag offers for this limb. */
+function FromTheBag({ open, keeping, widths }: Inner & { widths: number[] }): JSX.Element {
+  const { limb_circumference_mm: limb } = setNow(open);
+  if (limb === undefined || widths.length === 0) return <p class="note">{say("choice-ask")}</p>;
+  const choice = chooseCuff(open.measurement.species, limb, widths, RULES.documents.cuff);
+  if ("no_fit" in choice) return <p class="note">{say("choice-no-fit", { target: tenths(choice.target_tenths_mm) })}</p>;
+  const facts = { mm: String(choice.choice_mm), target: tenths(choice.target_tenths_mm), share: permille(choice.share_permille), fit: say(`fit-${choice.fit}`) };
+  return (
+    <div class="note stack" role="status">
+      <h2>{say("choice-title")}</h2>
+      <p>{say("choice-line", facts)}</p>
+      {choice.expect && <p>{say(`expect-${kebab(choice.expect)}`)}</p>}
+      {setNow(open).cuff_width_mm !== choice.choice_mm && (
+        <button type="button" class="button" onClick={() => keeping.act((head) => used(head, choice.choice_mm))}>
+          {say("choice-take", facts)}
+        </button>
+      )}
+    </div>
+  );
+}
+
+/** The width really used: one of the bag, or another. */
+function WidthUsed({ open, keeping, widths }: Inner & { widths: number[] }): JSX.Element {
+  const set = setNow(open);
+  const other = open.texts["width_other"] === "yes" || (set.cuff_width_mm !== undefined && !widths.includes(set.cuff_width_mm));
+  const value = other ? "other" : set.cuff_width_mm === undefined ? undefined : String(set.cuff_width_mm);
+  return (
+    <>
+      <Choices
+        narrow
+        name="width"
+        label={say("field-width")}
+        answers={[...widths.map((mm) => ({ value: String(mm), label: String(mm) })), { value: "other", label: say("width-other") }]}
+        value={value}
+        onChoose={(chosen) =>
+          keeping.act((head) =>
+            chosen === "other"
+              ? withPlain({ ...head, texts: { ...head.texts, width_other: "yes" } }, inSetNow(head, "cuff_width_mm"), undefined)
+              : used(head, Number(chosen)),
+          )
+        }
+      />
+      {other && <Typed open={open} keeping={keeping} field="width" mode="numeric" />}
+      <UsedFit open={open} set={set} />
+    </>
+  );
+}
+
+function UsedFit({ open, set }: { open: Open; set: CuffSet }): JSX.Element | null {
+  const { limb_circumference_mm: limb, cuff_width_mm: width } = set;
+  if (limb === undefined || width === undefined) return null;
+  const fit = cuffFit(open.measurement.species, limb, width, RULES.documents.cuff);
+  return (
+    <p role="status">
+      {say("used-line", { mm: String(width), share: permille(fit.share_permille), fit: say(`fit-${fit.fit}`) })}{" "}
+      {fit.expect && say(`expect-${kebab(fit.expect)}`)}
+    </p>
+  );
+}
+
+/** The second part. *Next* folds it; text that cannot be read is named first. */
+export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Element {
+  const set = setNow(open);
+  const bagText = open.texts["bag"] ?? bag;
+  const widths = readBag(bagText);
+  return (
+    <div class="part">
+      <Question open={open} keeping={keeping} field="method" answers={["doppler", "oscillometric"]} />
+      <Typed
+        open={open}
+        keeping={keeping}
+        field="circumference"
+        hint={say("circumference-hint")}
+        echo={set.limb_circumference_mm === undefined ? undefined : say("echo-mm", { mm: String(set.limb_circumference_mm) })}
+      />
+      <FromTheBag open={open} keeping={keeping} widths={widths} />
+      <WidthUsed open={open} keeping={keeping} widths={widths} />
+      <TextField
+        id="bag"
+        label={say("field-bag")}
+        hint={say("bag-hint")}
+        mode="text"
+        text={bagText}
+        newest={() => keeping.head().texts["bag"] ?? bag}
+        problems={problemsToShow(open)}
+        onText={(text) => {
+          onBag(text);
+          keeping.act((head) => withText(head, "bag", text));
+        }}
+      />
+      <Question open={open} keeping={keeping} field="site" answers={WIRE_LISTS.site} />
+      <Question open={open} keeping={keeping} field="side" answers={["left", "right"]} />
+      <Question open={open} keeping={keeping} field="posture" answers={WIRE_LISTS.posture} />
+      <HeightChoice open={open} keeping={keeping} />
+      {set.method === "doppler" && <Question open={open} keeping={keeping} field="gauge" answers={["aneroid", "digital"]} />}
+      <button type="button" class="button act wide" onClick={onDone}>
+        {say("cuff-next")}
+      </button>
+    </div>
+  );
+}
+

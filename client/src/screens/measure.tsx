@@ -1,0 +1,178 @@
+/* The Measure screen: one open measurement, its parts folded when done, and the keeper between every press and its paint.
+   A killed tab finds all of it again, since the part, the half-typed text and the acts to undo lie in the draft itself. */
+import type { JSX } from "preact";
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { hasWords, say } from "../contract/words";
+import { PhoneTrouble } from "../offline/journal";
+import { Head } from "../parts/head";
+import { Problems } from "../parts/problems";
+import { kebab } from "../parts/word_ids";
+import { CuffPart } from "./cuff_part";
+import { Page } from "./page";
+import { keeperOf, type Keeper } from "./keeper";
+import { draftOf, openOf, setNow, type Open, type Part } from "./open";
+import { problemsToShow } from "./part_problems";
+import { thePhone } from "./place";
+import { ReadingsPart } from "./readings_part";
+import { ResultPart } from "./result_part";
+import { SetupPart } from "./setup_part";
+import { summaryOf } from "./summary";
+
+/** What the parts need of the keeper. */
+export interface Keeping {
+  act(change: (head: Open) => Open): Promise<void>;
+  head(): Open;
+  /** The newest state while it cannot be written. */
+  unkept(): Open | undefined;
+  retry(): Promise<void>;
+}
+
+/** Why something could not be kept, as the code of a sentence. */
+export function troubleCode(failure: unknown): string {
+  return failure instanceof PhoneTrouble ? failure.code : failure instanceof DOMException && failure.name === "QuotaExceededError" ? "full" : "not_kept";
+}
+
+function keepingOf(keeper: Keeper<Open>): Keeping {
+  return { act: keeper.act, head: keeper.head, unkept: () => keeper.unkept.value?.head, retry: keeper.retry };
+}
+
+/** The open measurement of a draft id; undefined while it is looked for, null when the phone does not have it. */
+function useKeeper(id: string): Keeper<Open> | null | undefined {
+  const [keeper, setKeeper] = useState<Keeper<Open> | null | undefined>(undefined);
+  useEffect(() => {
+    let current = true;
+    void thePhone().drafts().then((drafts) => {
+      const draft = drafts.find((one) => one.id === id);
+      const write = (open: Open): Promise<void> => thePhone().keepDraft(draftOf(open, Date.now()));
+      if (current) setKeeper(draft ? keeperOf(openOf(draft), write, troubleCode) : null);
+    });
+    return () => {
+      current = false;
+    };
+  }, [id]);
+  return keeper;
+}
+
+/** The screen of one draft. */
+export function Measure({ id }: { id: string }): JSX.Element {
+  const keeper = useKeeper(id);
+  if (keeper === undefined) return <Page title={say("measure-title")} />;
+  if (keeper === null) {
+    return (
+      <Page title={say("measure-title")}>
+        <p>{say("draft-missing")}</p>
+      </Page>
+    );
+  }
+  return <Opened keeper={keeper} />;
+}
+
+function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
+  const keeping = useMemo(() => keepingOf(keeper), [keeper]);
+  const open = keeper.shown.value;
+  const status = thePhone().status.value;
+  const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
+  useEffect(() => {
+    document.title = say("page-title", { page: title });
+  }, [title]);
+  return (
+    <div class="page">
+      <Head unsent={status.unsent}>
+        <a class="link back" href={open.measurement.patient ? `#/patient/${open.measurement.patient}` : "#/patients"} aria-label={say("back-to-patients")}>
+          ‹
+        </a>
+        <h1>
+          {open.name ?? say("draft-name-none")}
+          <span class="small quiet"> {[say(`species-${open.measurement.species}`), open.mark].filter(Boolean).join(" · ")}</span>
+        </h1>
+      </Head>
+      <main class="main measure" id="content" tabIndex={-1}>
+        <Unkept keeper={keeper} />
+        <Folds open={open} keeping={keeping} />
+        <PartNow open={open} keeping={keeping} />
+      </main>
+    </div>
+  );
+}
+
+function Unkept({ keeper }: { keeper: Keeper<Open> }): JSX.Element | null {
+  const unkept = keeper.unkept.value;
+  if (!unkept) return null;
+  const word = `storage-${kebab(unkept.code)}`;
+  return (
+    <div class="note" role="alert">
+      <p>{say(hasWords(word) ? word : "kept-not")}</p>
+      <button type="button" class="button" onClick={() => void keeper.retry()}>
+        {say("kept-retry")}
+      </button>
+    </div>
+  );
+}
+
+const PARTS: readonly Part[] = ["setup", "cuff", "readings", "result"];
+
+/** Goes to a part; the part that is left shows from now on what could not be read in it. */
+export function toPart(open: Open, part: Part): Open {
+  const { sheet: _sheet, choosing: _choosing, ...rest } = open;
+  return { ...rest, part, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
+}
+
+function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const few = open.part === "readings";
+  const parts = PARTS.filter((part) => part !== "result" || open.finished);
+  return (
+    <nav class="folds" aria-label={say("measure-title")}>
+      {parts.map((part) => (
+        <button
+          key={part}
+          type="button"
+          class="fold"
+          aria-expanded={open.part === part}
+          aria-label={say("part-show", { part: say(`part-${part}`) })}
+          onClick={() => keeping.act((head) => toPart(head, part))}
+        >
+          <strong>{say(`part-${part}`)}</strong>
+          {!few && part !== open.part && <span class="small">{summaryOf(open, part)}</span>}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+/** Leaves a part for the next one, unless something in it cannot be read: then that is said first. */
+function leave(open: Open, to: Part): Open {
+  const left = { ...open, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
+  const stays = problemsToShow(left).some(({ field }) => ["age", "rest"].includes(field) === (open.part === "setup"));
+  return stays ? left : toPart(open, to);
+}
+
+function PartNow({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const bag = useBag();
+  const done = (to: Part) => (): void => {
+    void keeping.act((head) => leave(head, to)).then(() => scrollTo(0, 0));
+  };
+  if (open.part === "readings") return <ReadingsPart key={setNow(open).method} open={open} keeping={keeping} />;
+  if (open.part === "result") return <ResultPart open={open} keeping={keeping} />;
+  return (
+    <>
+      <Problems problems={problemsToShow(open)} />
+      {open.part === "setup" && <SetupPart open={open} keeping={keeping} onDone={done("cuff")} />}
+      {open.part === "cuff" && <CuffPart open={open} keeping={keeping} bag={bag.text} onBag={bag.keep} onDone={done("readings")} />}
+    </>
+  );
+}
+
+/** The widths in the bag as this phone remembers them. */
+function useBag(): { text: string; keep: (text: string) => void } {
+  const [text, setText] = useState("");
+  useEffect(() => {
+    void thePhone().recall("bag").then((bag) => setText(typeof bag === "string" ? bag : ""));
+  }, []);
+  return {
+    text,
+    keep: (next) => {
+      setText(next);
+      void thePhone().remember("bag", next).catch(() => undefined);
+    },
+  };
+}

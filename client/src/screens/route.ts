@@ -1,0 +1,36 @@
+/* Where we are: hash routes, so that the browser's own back works and a cold start without network needs one document.
+   Must not hold anything typed. */
+import { signal } from "@preact/signals";
+
+export type Route =
+  | { at: "patients" }
+  | { at: "sign-in" }
+  | { at: "outbox" }
+  | { at: "patient"; id: string }
+  | { at: "measure"; id: string }
+  | { at: "nowhere" };
+
+/** The route of a hash; an empty one is the patient list. */
+export function routeOf(hash: string): Route {
+  const [at, id] = hash.replace(/^#\/?/, "").split("/");
+  if (!at) return { at: "patients" };
+  if ((at === "patients" || at === "sign-in" || at === "outbox") && !id) return { at };
+  if ((at === "patient" || at === "measure") && id) return { at, id: decodeURIComponent(id) };
+  return { at: "nowhere" };
+}
+
+/** The route shown now. */
+export const route = signal<Route>(routeOf(location.hash));
+
+addEventListener("hashchange", () => {
+  route.value = routeOf(location.hash);
+  scrollTo(0, 0);
+});
+
+/** Go to a hash such as `#/outbox`. `replace` leaves no step behind in the browser's history. */
+export function go(hash: string, replace = false): void {
+  if (replace) {
+    history.replaceState(null, "", hash);
+    route.value = routeOf(hash);
+  } else location.hash = hash;
+}

@@ -1,0 +1,159 @@
+/* What is done to the series of readings: add, an attempt without a number, set aside, put back, new set, finish.
+   Pure: the open measurement in, the open measurement out. Limits come from the rule documents handed in; nothing is
+   ever refused for being unlikely, and nothing here decides what a reading counts for. */
+import { readWhole } from "./fields";
+import { inSetNow, setNow, without, type Numbers, type Open, type Reading, type Saying } from "./open";
+import { EMPTY_PAD, fieldsOf, isEmpty, type PadField } from "./pad";
+import { done } from "./undo";
+
+/** A second Add within this time is a ghost of the first. */
+export const SECOND_TAP_MS = 400;
+const READINGS_MOST = 40;
+const SETS_MOST = 6;
+const TAKEN_S_MOST = 604_800;
+
+export const NUMBER_KEYS: Record<PadField, keyof Numbers> = {
+  systolic: "systolic_mmhg", mean: "mean_mmhg", diastolic: "diastolic_mmhg", pulse: "pulse_bpm",
+};
+
+/** The limits an added reading is held against, from the documents `standing` and `cautions`. */
+export interface Limits {
+  possible: Record<string, readonly number[]>;
+  likely: Record<string, readonly number[]>;
+}
+
+type Asked = { numbers: Numbers } | { field: PadField; word: string; facts: Record<string, string> };
+
+/** The numbers of the half-typed reading, or the first field that cannot be a number. */
+export function numbersOf(open: Open): Asked {
+  const numbers: { -readonly [Key in keyof Numbers]: Numbers[Key] } = {};
+  for (const field of fieldsOf(setNow(open).method)) {
+    const text = (open.pad.texts[field] ?? "").trim();
+    if (!text) continue;
+    const whole = readWhole(text);
+    if (whole === undefined || whole > 999) return { field, word: "ask-whole", facts: { example: "142" } };
+    numbers[NUMBER_KEYS[field]] = whole;
+  }
+  if (numbers.systolic_mmhg === undefined) return { field: "systolic", word: "ask-systolic", facts: {} };
+  return { numbers };
+}
+
+/** What is unusual or impossible about these numbers, one question each. */
+export function questionsOf(numbers: Numbers, limits: Limits): Saying[] {
+  const questions: Saying[] = [];
+  for (const field of ["systolic", "mean", "diastolic"] as const) {
+    const value = numbers[NUMBER_KEYS[field]];
+    if (value === undefined) continue;
+    for (const [word, range] of [["impossible-outside", limits.possible[field]], ["unlikely-outside", limits.likely[field]]] as const) {
+      const [least, most] = range ?? [];
+      if (least === undefined || most === undefined || (value >= least && value <= most)) continue;
+      questions.push({ word, facts: { field, value: String(value), least: String(least), most: String(most) } });
+      break;
+    }
+  }
+  const present = [numbers.systolic_mmhg, numbers.mean_mmhg, numbers.diastolic_mmhg].filter((n) => n !== undefined);
+  if (present.some((n, at) => at > 0 && n >= (present[at - 1] as number))) questions.push({ word: "impossible-order", facts: {} });
+  return questions;
+}
+
+/** Names numbers in few characters: 142, or 142/104/85. */
+export function shortOf(reading: Reading | Numbers): string {
+  return [reading.systolic_mmhg, reading.mean_mmhg, reading.diastolic_mmhg].filter((n) => n !== undefined).join("/");
+}
+
+function same(a: Numbers, b: Numbers): boolean {
+  return Object.values(NUMBER_KEYS).every((key) => a[key] === b[key]);
+}
+
+/** Puts a reading at the end of the set now. A full set says so and takes nothing. */
+function appended(open: Open, reading: Reading, value: string): Open {
+  const { sheet: _sheet, ...clear } = without(open);
+  const count = setNow(open).readings.length;
+  if (count >= READINGS_MOST) return { ...clear, said: { word: "set-full", facts: {} } };
+  const patch = { at: inSetNow(open, "readings", count), to: { ...reading } };
+  return { ...done(clear, "act-add", { value }, [patch]), pad: EMPTY_PAD };
+}
+
+function takenAt(open: Open, at_ms: number): { taken_s?: number } {
+  const taken_s = Math.floor((at_ms - (open.measurement.started_at_ms ?? at_ms)) / 1000);
+  return taken_s >= 0 && taken_s <= TAKEN_S_MOST ? { taken_s } : {};
+}
+
+/** Adds numbers that were looked at already: after *Keep*, or *Add it again*. */
+export function addedNumbers(open: Open, numbers: Numbers, at_ms: number, id: string): Open {
+  const now = appended(open, { id, ...takenAt(open, at_ms), ...numbers }, shortOf(numbers));
+  return now.acts === open.acts ? now : { ...now, added: { at_ms, numbers } };
+}
+
+/** *Add*: the half-typed reading joins the set. A second tap is held back and shown; the unusual is asked first. */
+export function added(open: Open, at_ms: number, id: string, limits: Limits): Open {
+  const clear = without(open);
+  const read = numbersOf(open);
+  const last = open.added;
+  if (last && at_ms - last.at_ms < SECOND_TAP_MS && (isEmpty(open.pad) || ("numbers" in read && same(read.numbers, last.numbers)))) {
+    return { ...clear, pad: EMPTY_PAD, sheet: { kind: "second_tap", numbers: last.numbers } };
+  }
+  if (!("numbers" in read)) {
+    return { ...clear, pad: { ...open.pad, field: read.field }, problem: { field: read.field, word: read.word, facts: read.facts } };
+  }
+  const questions = questionsOf(read.numbers, limits);
+  if (questions.length > 0) return { ...clear, sheet: { kind: "unlikely", questions } };
+  return addedNumbers(open, read.numbers, at_ms, id);
+}
+
+/** *Keep*: the unusual reading is added as it was typed. */
+export function kept(open: Open, at_ms: number, id: string): Open {
+  const read = numbersOf(open);
+  return "numbers" in read ? addedNumbers(open, read.numbers, at_ms, id) : open;
+}
+
+/** An attempt without a number joins the set; what was half-typed is cleared by it. */
+export function attempted(open: Open, beyond: NonNullable<Reading["beyond"]>, at_ms: number, id: string, value: string): Open {
+  return appended(open, { id, ...takenAt(open, at_ms), beyond }, value);
+}
+
+/** Finds a reading anywhere in the measurement. */
+export function found(open: Open, id: string): { set: number; at: number; reading: Reading } | undefined {
+  for (const [set, { readings }] of open.measurement.sets.entries()) {
+    const at = readings.findIndex((reading) => reading.id === id);
+    if (at >= 0) return { set, at, reading: readings[at] as Reading };
+  }
+  return undefined;
+}
+
+/** Sets a reading aside with a person's reason, or puts it back when no reason is given. */
+export function setAside(open: Open, id: string, reason: Reading["set_aside"], value: string): Open {
+  const place = found(open, id);
+  if (!place) return open;
+  const { sheet: _sheet, ...clear } = without(open);
+  const at = ["measurement", "sets", place.set, "readings", place.at, "set_aside"];
+  const word = reason ? "act-set-aside" : "act-put-back";
+  return done(clear, word, { value }, [reason ? { at, to: reason } : { at }]);
+}
+
+/** Begins a new set that carries over where and how, but neither the cuff (`changed`) nor the method (`method`) where those changed. */
+export function newSet(open: Open, why: "moved" | "changed" | "method"): Open {
+  const { sheet: _sheet, ...clear } = without(open);
+  const count = open.measurement.sets.length;
+  if (count >= SETS_MOST) return { ...clear, said: { word: "sets-full", facts: {} } };
+  const { readings: _readings, cuff_width_mm, method, gauge, ...place } = setNow(open);
+  const other = method === "doppler" ? ("oscillometric" as const) : ("doppler" as const);
+  const set = {
+    ...place,
+    ...(why === "changed" || cuff_width_mm === undefined ? {} : { cuff_width_mm }),
+    ...(why === "method" ? { method: other } : { method, ...(gauge ? { gauge } : {}) }),
+    readings: [],
+  };
+  const now = done(clear, "act-new-set", {}, [
+    { at: ["measurement", "sets", count], to: set },
+    { at: ["part"], to: why === "changed" ? "cuff" : "readings" },
+  ]);
+  const { added: _added, ...fresh } = now;
+  return { ...fresh, pad: EMPTY_PAD };
+}
+
+/** *Finish*: the result may be seen. */
+export function finished(open: Open): Open {
+  const { sheet: _sheet, ...clear } = without(open);
+  return done(clear, "act-finish", {}, [{ at: ["finished"], to: true }, { at: ["part"], to: "result" }]);
+}

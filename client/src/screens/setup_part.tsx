@@ -1,0 +1,98 @@
+/* Set-up: what must be known about the animal and its calm before a cuff goes on. Each answer is one tap; nothing is compulsory. */
+import type { JSX } from "preact";
+import { say } from "../contract/words";
+import { Choices } from "../parts/choices";
+import { TextField } from "../parts/text_field";
+import { readField, withField, withPlain, type FieldId } from "./fields";
+import type { Keeping } from "./measure";
+import { changed, type Open } from "./open";
+import { problemsToShow } from "./part_problems";
+
+interface Props {
+  open: Open;
+  keeping: Keeping;
+  onDone: () => void;
+}
+
+const AGE_UNITS = ["years", "months", "not-known"] as const;
+
+/** One question of the measurement itself, answered by a word of the wire document. */
+function Question({ open, keeping, field, answers }: Omit<Props, "onDone"> & { field: "species" | "state" | "demeanour" | "place" | "rhythm"; answers: readonly string[] }): JSX.Element {
+  return (
+    <Choices
+      name={field}
+      label={say(`field-${field}`)}
+      answers={answers.map((value) => ({ value, label: say(`${field}-${value}`) }))}
+      value={open.measurement[field]}
+      onChoose={(value) => keeping.act((head) => changed(head, `field-${field}`, ["measurement", field], value))}
+    />
+  );
+}
+
+/** A text field of the open measurement. */
+export function Typed({ open, keeping, field, hint, echo, mode = "decimal", onEnter }: Omit<Props, "onDone"> & {
+  field: FieldId; hint?: string; echo?: string; mode?: "decimal" | "numeric"; onEnter?: () => void;
+}): JSX.Element {
+  const word = { age: "field-age", rest: "field-rest", circumference: "field-circumference", width: "field-width-other", height: "field-height-other" }[field];
+  return (
+    <TextField
+      id={field}
+      label={say(word)}
+      hint={hint}
+      echo={echo}
+      mode={mode}
+      text={open.texts[field] ?? ""}
+      newest={() => keeping.head().texts[field] ?? ""}
+      problems={problemsToShow(open)}
+      onText={(text) => keeping.act((head) => withField(head, field, text))}
+      onEnter={onEnter}
+    />
+  );
+}
+
+function Age({ open, keeping }: Omit<Props, "onDone">): JSX.Element {
+  const unit = open.texts["age_unit"] ?? (open.measurement.age_months === undefined ? "not-known" : "months");
+  return (
+    <>
+      <Choices
+        name="age-unit"
+        label={say("field-age-unit")}
+        answers={AGE_UNITS.map((value) => ({ value, label: say(`age-${value}`) }))}
+        value={unit as (typeof AGE_UNITS)[number]}
+        onChoose={(value) => keeping.act((head) => withAgeUnit(head, value))}
+      />
+      {unit !== "not-known" && <Typed open={open} keeping={keeping} field="age" />}
+    </>
+  );
+}
+
+function withAgeUnit(open: Open, unit: string): Open {
+  const texts: Open["texts"] = { ...open.texts, age_unit: unit };
+  if (unit === "not-known") return withPlain({ ...open, texts: { ...texts, age: "" } }, ["measurement", "age_months"], undefined);
+  return withField({ ...open, texts }, "age", texts["age"] ?? "");
+}
+
+/** The first part. *Next* folds it; text that cannot be read is named first. */
+export function SetupPart({ open, keeping, onDone }: Props): JSX.Element {
+  const rest = open.texts["rest"] ?? "";
+  const read = rest.trim() ? readField("rest", rest, open) : undefined;
+  return (
+    <div class="part">
+      {open.name === undefined && <Question open={open} keeping={keeping} field="species" answers={["dog", "cat"]} />}
+      <Question open={open} keeping={keeping} field="demeanour" answers={["sleepy", "calm", "tense", "fighting"]} />
+      <Question open={open} keeping={keeping} field="state" answers={["awake", "calmed", "sedated"]} />
+      <Typed
+        open={open}
+        keeping={keeping}
+        field="rest"
+        echo={read && "value" in read ? say("echo-minutes", { minutes: String(read.value / 60) }) : undefined}
+      />
+      <Question open={open} keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
+      <Question open={open} keeping={keeping} field="rhythm" answers={["regular", "irregular"]} />
+      <Age open={open} keeping={keeping} />
+      <button type="button" class="button act wide" onClick={onDone}>
+        {say("setup-next")}
+      </button>
+    </div>
+  );
+}

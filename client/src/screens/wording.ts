@@ -1,0 +1,131 @@
+/* Which sentence of words/en.ftl says what the rules answered, with its figures formatted. No sentence stands here,
+   and nothing is decided here: codes and facts in, words out. */
+import { say } from "../contract/words";
+import { cm, permille, tenths } from "../parts/figures";
+import { kebab } from "../parts/word_ids";
+import type { Assessment, SetAssessment } from "../rules/assessment";
+import { RULES, standingOf } from "./judged";
+import type { Open, Reading, Saying } from "./open";
+import { shortOf } from "./series";
+import type { Act } from "./undo";
+
+const NUMBERS = {
+  agreement: RULES.documents.agreement.numbers,
+  bounds: RULES.documents.bounds.numbers,
+  category: RULES.documents.category.numbers,
+  cautions: RULES.documents.cautions.numbers,
+};
+
+/** Says a kept saying; a `field` among its facts that is a field of the pad is put into words. */
+export function saying({ word, facts }: Saying): string {
+  const { field } = facts;
+  const isPad = typeof field === "string" && ["systolic", "mean", "diastolic", "pulse"].includes(field);
+  return say(word, isPad ? { ...facts, field: say(`pad-${field}`) } : facts);
+}
+
+/** Names an act that can be taken back. */
+export function sayAct({ word, facts }: Act): string {
+  return say(word, word === "act-choice" ? { field: say(facts["field"] ?? "part-setup") } : facts);
+}
+
+/** A reading in few characters: its numbers, or why there are none. */
+export function valueOf(reading: Pick<Reading, "id" | "beyond" | "systolic_mmhg" | "mean_mmhg" | "diastolic_mmhg">): string {
+  return reading.beyond ? say(`beyond-${kebab(reading.beyond)}`) : shortOf(reading);
+}
+
+/** What a reading counts for, in words. */
+export function standingWords(assessment: Assessment, set: number, reading: Reading): string {
+  const standing = standingOf(assessment, set, reading.id) ?? "provisional";
+  const reason = reading.set_aside ? say(`set-aside-${kebab(reading.set_aside)}`) : "";
+  return say(`standing-${kebab(standing)}`, { reason });
+}
+
+/** The verdict on one set: first its word, then what it means. */
+export function verdictLines(assessment: Assessment, set: number, open: Open): string[] {
+  const answer = assessment.sets[set];
+  const readings = open.measurement.sets[set]?.readings ?? [];
+  if (!answer || readings.length === 0) return [say("verdict-none")];
+  const verdict = kebab(answer.verdict);
+  const more = say(`verdict-${verdict}-more`, { n: answer.readings_needed ?? 0 });
+  if (answer.verdict === "too_few") return [say("verdict-too-few-line", { more })];
+  const suspects = readings.filter(({ id }) => answer.suspects?.includes(id)).map(valueOf);
+  const lines = [say(`verdict-${verdict}`), more];
+  return suspects.length > 0 ? [...lines, say("verdict-scattered-suspects", { values: suspects.join(", ") })] : lines;
+}
+
+/** The whole risk phrase, or that it was not placed; never a bare word. */
+export function phraseOf(assessment: Assessment): string {
+  const { category } = assessment;
+  if (!category) return say("withheld-title");
+  const { low, moderate, high } = NUMBERS.category.from_mmhg;
+  const edges = { minimal: [low, low], low: [low, moderate - 1], moderate: [moderate, high - 1], high: [high, high] }[category];
+  return say(`category-${category}`, { low: String(edges[0]), high: String(edges[1]) });
+}
+
+/** Why no band was given; undefined when there is one. */
+export function withheldOf({ category_withheld }: Assessment): string | undefined {
+  if (!category_withheld) return undefined;
+  const { adult_months, low_pressure_mmhg } = NUMBERS.category;
+  return say(`withheld-${kebab(category_withheld)}`, { months: String(adult_months), low: String(low_pressure_mmhg) });
+}
+
+/** The set the result speaks of. */
+export function resultSetOf(assessment: Assessment): SetAssessment {
+  const set = assessment.sets[assessment.result_set];
+  if (!set) throw new Error("an assessment names one of its sets");
+  return set;
+}
+
+/** One caution as a sentence with its figures and the way it bends the value. */
+export function cautionOf(key: string, direction: string, species: "dog" | "cat"): string {
+  const numbers = NUMBERS.cautions;
+  const facts = {
+    minutes: String(numbers.rest_short_s[species] / 60),
+    cm: cm(key === "height_off" ? numbers.height_off_mm : numbers.oscillometric_small_mm),
+    from: String(numbers.oscillometric_high_mmhg),
+    one_in: String(numbers.many_set_aside_one_in),
+    seconds: String(numbers.gap_short_s),
+    step: String(numbers.gauge_step_mmhg),
+  };
+  return say("caution-line", { caution: say(`caution-${kebab(key)}`, facts), direction: say(`direction-${direction}`) });
+}
+
+/** What to do now, where the rules advise anything. */
+export function adviceOf({ advice }: Assessment): string | undefined {
+  if (!advice) return undefined;
+  const facts = { from: String(NUMBERS.bounds.decides_from_mmhg), minutes: String(NUMBERS.agreement.second_look.rest_s / 60) };
+  return say(`advice-${kebab(advice)}`, facts);
+}
+
+/** What can be said without an average. */
+export function boundsOf({ bounds }: SetAssessment): string | undefined {
+  if (!bounds) return undefined;
+  const facts = { at_least: String(bounds.at_least_mmhg ?? ""), below: String(bounds.below_mmhg ?? "") };
+  if (bounds.at_least_mmhg !== undefined && bounds.below_mmhg !== undefined) return say("bounds-both", facts);
+  return say(bounds.at_least_mmhg === undefined ? "bounds-below" : "bounds-at-least", facts);
+}
+
+/** Mean, interval and spread in sentences. */
+export function meanLines(set: SetAssessment): string[] {
+  const { systolic } = set;
+  if (!systolic) return [say("result-no-mean")];
+  const mean = tenths(systolic.mean_tenths_mmhg);
+  const steady = set.verdict === "steady";
+  const lines = [steady ? say("result-mean-line", { mean, n: systolic.n }) : say("result-mean-provisional", { mean })];
+  const { sd_tenths_mmhg: sd, spread_permille: spread, ci95_half_width_tenths_mmhg: half } = systolic;
+  if (half !== undefined) {
+    const [low, high] = [Math.floor((systolic.mean_tenths_mmhg - half) / 10), Math.ceil((systolic.mean_tenths_mmhg + half) / 10)];
+    lines.push(say("result-interval", { low: String(low), high: String(high) }));
+  }
+  if (sd !== undefined && spread !== undefined) lines.push(say("result-spread", { spread: permille(spread), sd: tenths(sd) }));
+  return lines;
+}
+
+/** Systolic, mean and diastolic in one line of words, and pulse apart; nothing of what was not measured. */
+export function pressuresLine(set: SetAssessment): string[] {
+  const text = (average: { mean_tenths_mmhg: number } | undefined): string => (average ? tenths(average.mean_tenths_mmhg) : "");
+  const facts = { systolic: text(set.systolic), mean: text(set.mean), diastolic: text(set.diastolic) };
+  const word = set.mean && set.diastolic ? "result-three" : set.mean ? "result-systolic-mean" : "result-systolic-diastolic";
+  const lines = set.mean || set.diastolic ? [say(word, facts)] : [];
+  return set.pulse ? [...lines, say("result-pulse", { pulse: tenths(set.pulse.mean_tenths_bpm) })] : lines;
+}

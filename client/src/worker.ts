@@ -1,0 +1,48 @@
+/* Registers the worker that keeps the shell, and decides when a newer one may take over: at a tap, or at a cold start without
+   a draft. Never under an open measurement. The one policy for trusted addresses knows this one address and no other. */
+import { waitingWorker } from "./screens/update_line";
+
+const ADDRESS = "/sw.js";
+
+interface Policies {
+  createPolicy(name: string, rules: { createScriptURL(address: string): string }): { createScriptURL(address: string): unknown };
+}
+
+function trusted(): string {
+  const policies = (globalThis as { trustedTypes?: Policies }).trustedTypes;
+  const rules = {
+    createScriptURL(address: string): string {
+      if (address !== ADDRESS) throw new TypeError("not the worker's address");
+      return address;
+    },
+  };
+  return (policies?.createPolicy("quietcuff-worker", rules).createScriptURL(ADDRESS) ?? ADDRESS) as string;
+}
+
+function watch(registration: ServiceWorkerRegistration): void {
+  registration.addEventListener("updatefound", () => {
+    const found = registration.installing;
+    found?.addEventListener("statechange", () => {
+      if (found.state === "installed" && navigator.serviceWorker.controller) waitingWorker.value = found;
+    });
+  });
+}
+
+/** Keeps the shell on this phone. `hasDrafts` is asked once, to know whether a waiting worker may take over now. */
+export async function keepShell(hasDrafts: () => Promise<boolean>): Promise<void> {
+  if (!("serviceWorker" in navigator)) return;
+  const controlled = navigator.serviceWorker.controller !== null;
+  navigator.serviceWorker.addEventListener("controllerchange", () => {
+    if (controlled) location.reload();
+  });
+  const registration = await navigator.serviceWorker.register(trusted(), { updateViaCache: "none" });
+  watch(registration);
+  if (!registration.waiting || !controlled) return;
+  if (await hasDrafts()) waitingWorker.value = registration.waiting;
+  else takeOver(registration.waiting);
+}
+
+/** Lets the waiting worker serve this app from now on; the page loads again when it does. */
+function takeOver(worker: ServiceWorker): void {
+  worker.postMessage("take over");
+}
