@@ -6,8 +6,6 @@ turning of its own; it is held by the same vectors and by the random agreement w
 
 from __future__ import annotations
 
-from collections import Counter
-
 import pytest
 
 from quietcuff.rules.assess import assess
@@ -50,7 +48,7 @@ def survivors() -> list[str]:
 def test_every_turned_comparison_is_seen() -> None:
     """The survivors are exactly those that cannot be seen."""
     print(f"{len(MUTANTS)} comparisons turned")
-    assert Counter(survivors()) == Counter(CANNOT_BE_SEEN)
+    assert sorted(survivors()) == sorted(CANNOT_BE_SEEN)
 
 
 def test_a_copy_without_a_turn_passes() -> None:
