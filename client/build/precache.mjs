@@ -4,7 +4,8 @@
  */
 import { injectManifest } from "workbox-build";
 
-const HASHED = /-[\w-]{8}\.\w+$/;
+/** Only files Vite named by their content; a name that merely looks like it, such as icon-maskable.svg, needs a hash. */
+const HASHED = /^assets\/.+-[\w-]{8}\.\w+$/;
 const LARGEST_BYTES = 500_000;
 
 /** Fails when a file of the app does not get onto the list: it would be missing without a network. */

@@ -11,7 +11,7 @@ declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: readonl
 /** Navigations the shell answers, and no others: screens are told apart by the part after `#`, which is not sent. */
 const SHELL_PATHS = [/^\/$/, /^\/\?/, /^\/index\.html(\?|$)/];
 
-precacheAndRoute([...self.__WB_MANIFEST]);
+precacheAndRoute([...self.__WB_MANIFEST], { cleanURLs: false, ignoreURLParametersMatching: [] });
 cleanupOutdatedCaches();
 registerRoute(new NavigationRoute(createHandlerBoundToURL("/index.html"), { allowlist: SHELL_PATHS }));
 

@@ -15,7 +15,7 @@ export interface Problem {
   readonly why: string;
 }
 
-type Check = (value: never, schema: Schema, path: string) => Problem | undefined;
+type Check = (value: never, schema: Schema) => Problem | undefined;
 
 const SCHEMAS = new Map<string, Schema>();
 const PATTERNS = new Map<string, RegExp>();
@@ -31,16 +31,15 @@ function schemaNamed(name: string): Schema {
   return schema;
 }
 
-function pointer(path: string, key: string): string {
-  return `${path}/${key.replaceAll("~", "~0").replaceAll("/", "~1")}`;
+/** The problem of a part, seen from what holds it. Paths are made on the way up: a good document needs none. */
+function inside(key: string | number, { path, why }: Problem): Problem {
+  return { path: `/${String(key).replaceAll("~", "~0").replaceAll("/", "~1")}${path}`, why };
 }
 
+const here = (why: string): Problem => ({ path: "", why });
+
 /** Length in code points, as the server counts. */
-function codePoints(text: string): number {
-  let count = 0;
-  for (const _ of text) count += 1;
-  return count;
-}
+const codePoints = (text: string): number => Array.from(text).length;
 
 /** Is `one` before `other` by code point? `<` compares UTF-16 units, which differs above U+FFFF. */
 function isBefore(one: string, other: string): boolean {
@@ -60,27 +59,27 @@ function unknownKey(document: Record<string, unknown>, schema: Schema): string |
   return first;
 }
 
-function checkObject(document: Record<string, unknown>, schema: Schema, path: string): Problem | undefined {
+function checkObject(document: Record<string, unknown>, schema: Schema): Problem | undefined {
   if (!schema.properties) return undefined;
   const unknown = unknownKey(document, schema);
-  if (unknown !== undefined) return { path: pointer(path, unknown), why: "unknown_key" };
+  if (unknown !== undefined) return inside(unknown, here("unknown_key"));
   const missing = schema.required?.find((key) => !Object.hasOwn(document, key));
-  if (missing !== undefined) return { path: pointer(path, missing), why: "missing" };
+  if (missing !== undefined) return inside(missing, here("missing"));
   for (const key in schema.properties) {
     if (!Object.hasOwn(document, key)) continue;
-    const problem = checkValue(document[key], schema.properties[key], pointer(path, key));
-    if (problem) return problem;
+    const problem = checkValue(document[key], schema.properties[key]);
+    if (problem) return inside(key, problem);
   }
   return undefined;
 }
 
-function checkList(list: readonly unknown[], schema: Schema, path: string): Problem | undefined {
-  if (list.length < (schema.minItems ?? 0)) return { path, why: "too_few_items" };
-  if (list.length > (schema.maxItems ?? Infinity)) return { path, why: "too_many_items" };
+function checkList(list: readonly unknown[], schema: Schema): Problem | undefined {
+  if (list.length < (schema.minItems ?? 0)) return here("too_few_items");
+  if (list.length > (schema.maxItems ?? Infinity)) return here("too_many_items");
   if (!schema.items) return undefined;
   for (let index = 0; index < list.length; index += 1) {
-    const problem = checkValue(list[index], schema.items, `${path}/${index}`);
-    if (problem) return problem;
+    const problem = checkValue(list[index], schema.items);
+    if (problem) return inside(index, problem);
   }
   return undefined;
 }
@@ -91,19 +90,19 @@ function patternOf(source: string): RegExp {
   return pattern;
 }
 
-function checkText(text: string, schema: Schema, path: string): Problem | undefined {
+function checkText(text: string, schema: Schema): Problem | undefined {
   const length = codePoints(text);
-  if (length < (schema.minLength ?? 0)) return { path, why: "too_short" };
-  if (length > (schema.maxLength ?? Infinity)) return { path, why: "too_long" };
-  if (schema.pattern !== undefined && !patternOf(schema.pattern).test(text)) return { path, why: "wrong_form" };
-  if (schema.enum && !schema.enum.includes(text)) return { path, why: "not_in_list" };
+  if (length < (schema.minLength ?? 0)) return here("too_short");
+  if (length > (schema.maxLength ?? Infinity)) return here("too_long");
+  if (schema.pattern !== undefined && !patternOf(schema.pattern).test(text)) return here("wrong_form");
+  if (schema.enum && !schema.enum.includes(text)) return here("not_in_list");
   return undefined;
 }
 
-function checkWhole(value: number, schema: Schema, path: string): Problem | undefined {
-  if (value < (schema.minimum ?? -Infinity)) return { path, why: "below_minimum" };
-  if (value > (schema.maximum ?? Infinity)) return { path, why: "above_maximum" };
-  if (schema.enum && !schema.enum.includes(value)) return { path, why: "not_in_list" };
+function checkWhole(value: number, schema: Schema): Problem | undefined {
+  if (value < (schema.minimum ?? -Infinity)) return here("below_minimum");
+  if (value > (schema.maximum ?? Infinity)) return here("above_maximum");
+  if (schema.enum && !schema.enum.includes(value)) return here("not_in_list");
   return undefined;
 }
 
@@ -120,15 +119,15 @@ const TYPES: Readonly<Record<string, { is: (value: unknown) => boolean; why: str
   boolean: { is: (value) => typeof value === "boolean", why: "not_true_or_false", check: () => undefined },
 };
 
-function checkValue(value: unknown, schema: Schema, path: string): Problem | undefined {
-  if (schema.$ref !== undefined) return checkValue(value, schemaNamed(schema.$ref.replace(/\.json$/, "")), path);
+function checkValue(value: unknown, schema: Schema): Problem | undefined {
+  if (schema.$ref !== undefined) return checkValue(value, schemaNamed(schema.$ref.replace(/\.json$/, "")));
   const type = TYPES[schema.type as string];
-  return type.is(value) ? type.check(value as never, schema, path) : { path, why: type.why };
+  return type.is(value) ? type.check(value as never, schema) : here(type.why);
 }
 
 /** The first problem of a document against the schema named, such as `patient.1`; none: undefined. */
 export function check(name: string, document: unknown): Problem | undefined {
-  return checkValue(document, schemaNamed(name), "");
+  return checkValue(document, schemaNamed(name));
 }
 
 interface LooseReading {
@@ -137,28 +136,27 @@ interface LooseReading {
   readonly [key: string]: unknown;
 }
 
-interface PlacedReading {
-  readonly reading: LooseReading;
-  readonly path: string;
-}
+type Sets = readonly { readonly readings: readonly LooseReading[] }[];
 
 const NUMBERS = ["systolic_mmhg", "mean_mmhg", "diastolic_mmhg", "pulse_bpm", "palpated_bpm"];
 
-function idTwice(readings: readonly PlacedReading[]): Problem | undefined {
-  const seen = new Set<string>();
-  for (const { reading, path } of readings) {
-    if (seen.has(reading.id)) return { path: `${path}/id`, why: "id_twice" };
-    seen.add(reading.id);
+/** The first problem `look` finds in a reading, with its path in the measurement. */
+function firstInReadings(sets: Sets, look: (reading: LooseReading) => Problem | undefined): Problem | undefined {
+  for (let set = 0; set < sets.length; set += 1) {
+    const { readings } = sets[set];
+    for (let index = 0; index < readings.length; index += 1) {
+      const problem = look(readings[index]);
+      if (problem) return inside("sets", inside(set, inside("readings", inside(index, problem))));
+    }
   }
   return undefined;
 }
 
-function numbersProblem({ reading, path }: PlacedReading): Problem | undefined {
+function numbersProblem(reading: LooseReading): Problem | undefined {
   if (reading.beyond !== undefined) {
-    const carries = NUMBERS.some((key) => reading[key] !== undefined);
-    return carries ? { path, why: "numbers_and_beyond" } : undefined;
+    return NUMBERS.some((key) => reading[key] !== undefined) ? here("numbers_and_beyond") : undefined;
   }
-  return reading.systolic_mmhg === undefined ? { path, why: "neither_numbers_nor_beyond" } : undefined;
+  return reading.systolic_mmhg === undefined ? here("neither_numbers_nor_beyond") : undefined;
 }
 
 /**
@@ -168,15 +166,12 @@ function numbersProblem({ reading, path }: PlacedReading): Problem | undefined {
 export function checkMeasurement(document: unknown): Problem | undefined {
   const problem = check("measurement.1", document);
   if (problem) return problem;
-  const { sets } = document as { sets: readonly { readings: readonly LooseReading[] }[] };
-  const readings = sets.flatMap((set, setIndex) =>
-    set.readings.map((reading, index) => ({ reading, path: `/sets/${setIndex}/readings/${index}` })),
-  );
-  const twice = idTwice(readings);
-  if (twice) return twice;
-  for (const placed of readings) {
-    const wrong = numbersProblem(placed);
-    if (wrong) return wrong;
-  }
-  return undefined;
+  const { sets } = document as { sets: Sets };
+  const seen = new Set<string>();
+  const twice = firstInReadings(sets, ({ id }) => {
+    if (seen.has(id)) return inside("id", here("id_twice"));
+    seen.add(id);
+    return undefined;
+  });
+  return twice ?? firstInReadings(sets, numbersProblem);
 }
