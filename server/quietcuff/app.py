@@ -30,6 +30,7 @@ def create_app(settings: Settings | None = None, now_ms: Callable[[], int] = sys
     app.config["MAX_CONTENT_LENGTH"] = max(operation.body_most_bytes for operation in operations.values())
     app.config["PROVIDE_AUTOMATIC_OPTIONS"] = False  # no other origin is ever answered
     app.config["PROPAGATE_EXCEPTIONS"] = False  # an error nobody foresaw becomes a problem body, in tests as well
+    app.url_map.merge_slashes = False  # no address is ever redirected to another
     app.json.sort_keys = False  # type: ignore[attr-defined]
     if not settings.database:
         settings.data.mkdir(parents=True, exist_ok=True)

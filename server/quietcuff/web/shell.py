@@ -79,7 +79,13 @@ def keep(extensions: dict, shell: dict[str, ShellFile]) -> None:
     extensions[_KEY] = shell
 
 
-@routes.get("/", defaults={"name": "index.html"})
+@routes.get("/")
+def page() -> Response:
+    """The page. A view of its own: a second address of one view would be redirected, and the phone's store of the
+    shell takes no redirect for a file."""
+    return shell("index.html")
+
+
 @routes.get("/<name>")
 @routes.get("/<folder>/<name>")
 def shell(name: str, folder: str | None = None) -> Response:
