@@ -70,7 +70,7 @@ def _add(random: Random, container: Any, key: Any) -> None:
     if isinstance(container, list):
         container.insert(key, copy.deepcopy(random.choice((*JUNK, *container))))
     else:
-        container[random.choice((*KEYS, *READING_KEYS))] = copy.deepcopy(random.choice(JUNK))
+        container[random.choice((*KEYS, *READING_KEYS))] = copy.deepcopy(random.choice((*JUNK, 150, "no_sound", "above_gauge")))
 
 
 def _mix(random: Random, places: list[Place], container: Any, key: Any) -> None:

@@ -27,7 +27,7 @@ def measurement(random: Random) -> dict[str, Any]:
     _maybe(random, found, 0.3, "place", lambda: random.choice(words_at("place")))
     _maybe(random, found, 0.1, "signs", lambda: random.sample(words_at("signs", "[]"), 2))
     _maybe(random, found, 0.3, "previous", lambda: _previous(random))
-    number = random.choice((1, 1, 1, 1, 2, 2, 3, 6))
+    number = random.choice((1,) * 16 + (2, 2, 2, 3, 6))
     found["sets"] = [_set(random, found["species"], index) for index in range(number)]
     return found
 
@@ -68,7 +68,7 @@ def _width_mm(random: Random, species: str, limb_mm: int) -> int:
 
 
 def _readings(random: Random, method: str, index: int) -> list[dict[str, Any]]:
-    number = random.choice((0, 1, 2, 3, 4, 5, 6, 6, 6, 7, 7, 8, 8, 9, 10, 11, 12, 14, 40))
+    number = random.choice((0, 1, 2, 3, 4, 5, 5, *(6, 6, 7, 7, 8, 8, 9) * 4, 10, 11, 12, 14, 14, random.choice((14, 40))))
     centre = random.choice(EDGES_MMHG) + random.choice((-5, -2, -1, 0, 0, 1, 2, 5))
     noise, drift = random.choice(NOISES_MMHG), random.choice((0, 0, 0, 0, -1, -2, 1, 2, -6, 4))
     clock, step_s = random.choice((0, 0, 600)), random.choice((None, None, 5, 10, 20, 29, 30, 31, 60, 599, 600))

@@ -48,7 +48,7 @@ def test_engines_agree_on_random_measurements(phone: PhoneEngine) -> None:
                 _count(seen, mine)
     _report(seen)
     missed = [(kind, word) for kind, words in OUTCOMES.items() for word in words if not seen[kind, word]]
-    assert missed == []
+    assert missed == [], "the campaign did not reach these"
     assert seen["valid"] > SIZE * 0.5 and seen["invalid"] > SIZE * 0.1
     assert not [key for key in seen if key[0] == "error" and key[1].startswith("engine")]
 
