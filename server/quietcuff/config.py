@@ -46,7 +46,7 @@ class Settings:
     """Folder of the built client; none = the one packaged, else client/dist of the repository."""
 
     tls: bool = False
-    """Whether people reach us by https. Only then may we send HSTS: on http://localhost it would lock the browser out."""
+    """Whether people reach us by https. Only then is HSTS sent: on http://localhost it would lock the browser out."""
 
     proxies: int = 0
     """How many proxies stand before us. 0: a network address written into a header by a stranger counts for nothing."""
@@ -65,7 +65,7 @@ class Settings:
     """Wrong passwords before a pause, for one login from one network."""
 
     sign_in_window_minutes: int = 15
-    """How long these are counted; after it they are forgotten. There is no permanent lock that a stranger could cause."""
+    """How long these are counted; after it they are forgotten. No stranger can cause a permanent lock."""
 
     argon2_memory_kib: int = 19_456
     """Memory of one password hash: 19 MiB, the OWASP recommendation for argon2id with 2 passes and 1 lane."""

@@ -110,7 +110,8 @@ class Phone:
 
     def sign_in(self, login: str, password: str = PASSWORD, **more: Any) -> TestResponse:
         """Signs in with this phone's id; remembers the id and the practice that it is given."""
-        answer = self.call("POST", "/api/1/sign-in", json={"login": login, "password": password, "device": self.id}, **more)
+        asked = {"login": login, "password": password, "device": self.id}
+        answer = self.call("POST", "/api/1/sign-in", json=asked, **more)
         if answer.status_code == 200:
             assert answer.json is not None
             self.id, self.practice = answer.json["device"], answer.json["practice"]
@@ -152,7 +153,7 @@ class Clock:
 
 
 class House:
-    """The server with practice "North" (one person a role, the role is the login) and practice "South" (login `south`)."""
+    """The server with practice "North" (one person a role, the role is the login) and "South" (login `south`)."""
 
     def __init__(self, settings: Settings) -> None:
         self.clock = Clock()

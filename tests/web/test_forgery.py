@@ -18,7 +18,7 @@ FORGED: dict[str, dict[str, str]] = {
     "cross-site": {"X-Quietcuff": "1", "Sec-Fetch-Site": "cross-site"},
     "same-site": {"X-Quietcuff": "1", "Sec-Fetch-Site": "same-site"},
     "typed into the address bar": {"X-Quietcuff": "1", "Sec-Fetch-Site": "none"},
-    "cross-site, our origin claimed": {"X-Quietcuff": "1", "Sec-Fetch-Site": "cross-site", "Origin": "http://localhost"},
+    "cross-site, our origin": {"X-Quietcuff": "1", "Sec-Fetch-Site": "cross-site", "Origin": "http://localhost"},
     "wrong origin": {"X-Quietcuff": "1", "Origin": "https://elsewhere.invalid"},
     "origin null": {"X-Quietcuff": "1", "Origin": "null"},
     "our name as a prefix": {"X-Quietcuff": "1", "Origin": "http://localhost.elsewhere.invalid"},
@@ -58,7 +58,8 @@ def test_a_forged_request_is_refused(house: House, path: str, method: str, way: 
 def test_what_a_form_can_send_is_refused(house: House, path: str, method: str, media: str) -> None:
     """415, even with everything else right."""
     phone = house.phone("nurse")
-    answer = phone.call(method.upper(), address(path, house.north), headers={**OURS, "Content-Type": media}, data=b"a=b")
+    headers = {**OURS, "Content-Type": media}
+    answer = phone.call(method.upper(), address(path, house.north), headers=headers, data=b"a=b")
     assert answer.status_code == 415
     assert answer.json is not None and answer.json["code"] == "media_type_wrong"
     assert phone.call("GET", "/api/1/me").status_code == 200
@@ -68,7 +69,8 @@ def test_an_old_browser_passes_by_its_origin(house: House) -> None:
     """Without Fetch Metadata the Origin of our own host is enough."""
     phone = house.phone("nurse")
     headers = {"X-Quietcuff": "1", "Origin": "http://localhost", "Content-Type": NDJSON}
-    answer = phone.call("POST", f"/api/1/practices/{house.north}/push", headers=headers, data=b'{"bundle":1,"count":0}\n')
+    path, body = f"/api/1/practices/{house.north}/push", b'{"bundle":1,"count":0}\n'
+    answer = phone.call("POST", path, headers=headers, data=body)
     assert answer.status_code == 200
 
 

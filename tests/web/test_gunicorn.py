@@ -1,4 +1,4 @@
-"""The real server: gunicorn on a free port, ended by SIGKILL as by a power cut, started again; what it answered is there.
+"""The real server: gunicorn on a free port, ended by SIGKILL like a power cut, begun again; nothing answered is lost.
 
 Runs the documented command line; talks to it with the standard library alone.
 """
@@ -90,7 +90,7 @@ def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
 
 
 def test_killed_and_started_again(server: Server) -> None:
-    """Three rounds of: push, answer, SIGKILL at once, start. Everything answered as stored is there, with its position."""
+    """Three rounds of push, answer, SIGKILL at once, start: what was answered as stored is there, in its place."""
     status, told, headers = server.call(
         "POST", "/api/1/sign-in", json.dumps({"login": "ada", "password": PASSWORD}).encode(),
         Content_Type="application/json", **OURS)

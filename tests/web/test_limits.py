@@ -16,6 +16,7 @@ import pytest
 from tests.web.house import NDJSON, OURS, House
 
 GOOD = {"login": "nurse", "password": "x"}
+JSON = {**OURS, "Content-Type": "application/json"}
 HOSTILE = {
     "NaN": (b'{"login":"a","password":NaN}', "not_finite"),
     "Infinity": (b'{"login":"a","password":-Infinity}', "not_finite"),
@@ -42,7 +43,7 @@ HOSTILE = {
 def test_hostile_json(house: House, what: str) -> None:
     """400 with the reason as its code; no try is counted for what could not be read."""
     body, code = HOSTILE[what]
-    answer = house.phone().call("POST", "/api/1/sign-in", data=body, headers={**OURS, "Content-Type": "application/json"})
+    answer = house.phone().call("POST", "/api/1/sign-in", data=body, headers=JSON)
     assert answer.status_code == 400 and answer.mimetype == "application/problem+json"
     assert answer.json is not None and answer.json["code"] == code
     assert house.rows("SELECT * FROM sign_in_tries") == []
@@ -59,7 +60,7 @@ def test_size_of_a_sign_in(house: House, size: int, status: int) -> None:
     """At the limit it is read, one byte above it is not."""
     body = json.dumps(GOOD).encode()
     body += b" " * (size - len(body))
-    answer = house.phone().call("POST", "/api/1/sign-in", data=body, headers={**OURS, "Content-Type": "application/json"})
+    answer = house.phone().call("POST", "/api/1/sign-in", data=body, headers=JSON)
     assert answer.status_code == status
 
 
@@ -67,7 +68,7 @@ def test_size_without_a_declared_length(house: House) -> None:
     """A body sent in chunks is cut off at the limit as well."""
     answer = house.phone().call(
         "POST", "/api/1/sign-in", input_stream=io.BytesIO(b" " * 20_000),
-        headers={**OURS, "Content-Type": "application/json", "Transfer-Encoding": "chunked"},
+        headers={**JSON, "Transfer-Encoding": "chunked"},
         environ_overrides={"wsgi.input_terminated": True})
     assert answer.status_code == 413 and answer.json is not None and answer.json["code"] == "too_large"
 

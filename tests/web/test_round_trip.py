@@ -74,7 +74,8 @@ def test_a_cursor_goes_on_and_ends(any_house: House) -> None:
     epoch = header["epoch"]
     assert [e["position"] for e, _ in read_page(phone.pull(f"?epoch={epoch}&position=1").data)[1]] == [2]
     assert read_page(phone.pull(f"?epoch={epoch}&position=2").data)[1] == []
-    for query in (f"?epoch={epoch}&position=3", "?epoch=00000000-0000-4000-8000-000000000000&position=0", "?position=1"):
+    another = "00000000-0000-4000-8000-000000000000"
+    for query in (f"?epoch={epoch}&position=3", f"?epoch={another}&position=0", "?position=1"):
         void = phone.pull(query)
         assert void.status_code == 409 and void.json is not None and void.json["code"] == "cursor_void"
 

@@ -49,7 +49,7 @@ def call(phone: Phone, path: str, method: str, practice: str) -> int:
     return phone.call(method.upper(), address(path, practice), headers=headers, **body).status_code
 
 
-# --- the document and the routes ---------------------------------------------------------------------------------------
+# --- the document and the routes --------------------------------------------------------------------------------------
 
 
 def test_routes_and_document_are_the_same(house: House) -> None:
@@ -93,7 +93,7 @@ def test_an_undescribed_route_is_closed(house: House) -> None:
     assert house.phone("manager").call("GET", "/api/1/forgotten/1/2").status_code == 404
 
 
-# --- who may use what --------------------------------------------------------------------------------------------------
+# --- who may use what -------------------------------------------------------------------------------------------------
 
 
 def caller(house: House, kind: str) -> Phone:
@@ -162,11 +162,12 @@ def test_another_practice_is_like_none(any_house: House, path: str) -> None:
     assert all(answer == answers[0] for answer in answers)
 
 
-# --- errors and their words --------------------------------------------------------------------------------------------
+# --- errors and their words -------------------------------------------------------------------------------------------
 
 
 @pytest.mark.parametrize(("method", "path", "status", "code"), [
-    ("GET", "/api/1/none", 404, "not_found"), ("GET", "/a/b/c/d", 404, "not_found"), ("GET", "/nothing", 404, "not_found"),
+    ("GET", "/api/1/none", 404, "not_found"), ("GET", "/a/b/c/d", 404, "not_found"),
+    ("GET", "/nothing", 404, "not_found"),
     ("GET", "/api/1/sign-in", 405, "method_not_allowed"), ("DELETE", "/api/1/me", 405, "method_not_allowed"),
     ("OPTIONS", "/api/1/sign-in", 405, "method_not_allowed"), ("TRACE", "/", 405, "method_not_allowed"),
     ("POST", "/", 405, "method_not_allowed"), ("PUT", "/api/1/api.json", 405, "method_not_allowed")])

@@ -51,7 +51,7 @@ def test_refused(name: str, value: str) -> None:
         settings_from_environment({name: value})
 
 
-# --- commands ----------------------------------------------------------------------------------------------------------
+# --- commands ---------------------------------------------------------------------------------------------------------
 
 
 def command(data: Path, *words: str) -> subprocess.CompletedProcess[str]:
@@ -62,8 +62,8 @@ def command(data: Path, *words: str) -> subprocess.CompletedProcess[str]:
 
 def found(data: Path, login: str, *more: str) -> subprocess.CompletedProcess[str]:
     """Founds a practice."""
-    return command(data, "found", "--practice", "Hill", "--name", "Ada Hill", "--login", login, "--role", "veterinarian",
-                   *more)
+    whose = ("--practice", "Hill", "--name", "Ada Hill", "--login", login, "--role", "veterinarian")
+    return command(data, "found", *whose, *more)
 
 
 def test_migrate_and_found(tmp_path: Path) -> None:

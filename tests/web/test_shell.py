@@ -72,7 +72,8 @@ def test_a_link_that_leads_out_is_not_read(tmp_path: Path) -> None:
 
 def test_without_a_built_client(sqlite_template: Path, tmp_path: Path) -> None:
     """The address says what is missing; the API works."""
-    house = House(Settings(data=tmp_path, database=f"sqlite:///{_copy(sqlite_template, tmp_path)}", client=tmp_path / "no"))
+    database = f"sqlite:///{_copy(sqlite_template, tmp_path)}"
+    house = House(Settings(data=tmp_path, database=database, client=tmp_path / "no"))
     answer = house.phone().call("GET", "/")
     assert answer.status_code == 503 and answer.json is not None and answer.json["code"] == "client_not_built"
     assert house.phone("nurse").call("GET", "/api/1/me").status_code == 200
@@ -87,8 +88,8 @@ def _copy(template: Path, folder: Path) -> Path:
 @pytest.mark.parametrize("tls", [False, True])
 def test_hsts_only_with_tls(sqlite_template: Path, client_build: Path, tmp_path: Path, tls: bool) -> None:
     """RFC 6797: on plain http it must not be sent; with https, a year with subdomains, on errors as well."""
-    settings = Settings(data=tmp_path, database=f"sqlite:///{_copy(sqlite_template, tmp_path)}", client=client_build, tls=tls)
-    phone = House(settings).phone()
+    database = f"sqlite:///{_copy(sqlite_template, tmp_path)}"
+    phone = House(Settings(data=tmp_path, database=database, client=client_build, tls=tls)).phone()
     for path in ("/", "/nothing", "/api/1/me", HASHED):
         sent = phone.call("GET", path).headers.get("Strict-Transport-Security")
         assert sent == ("max-age=31536000; includeSubDomains" if tls else None)

@@ -61,7 +61,7 @@ def sha_of(token: str) -> str:
     return hashlib.sha256(token.encode()).hexdigest()
 
 
-# --- the pause after wrong passwords -----------------------------------------------------------------------------------
+# --- the pause after wrong passwords ----------------------------------------------------------------------------------
 
 _COUNT_TRY = text("""
     INSERT INTO sign_in_tries (key_sha, tries, began_at_ms) VALUES (:key, 1, :now)
@@ -93,7 +93,7 @@ def tries_key(login: str, network: str) -> str:
     return hashlib.sha256(f"{login}\n{network}".encode()).hexdigest()
 
 
-# --- the phone ---------------------------------------------------------------------------------------------------------
+# --- the phone --------------------------------------------------------------------------------------------------------
 
 
 def admit_device(orm: Session, person: Row, proposed: str | None, shown: str | None, now_ms: int) -> tuple[str, str]:
@@ -150,7 +150,7 @@ def revoke_device(orm: Session, device: str, now_ms: int) -> None:
     orm.execute(delete(SignIn).where(SignIn.device == device))
 
 
-# --- the sign-in -------------------------------------------------------------------------------------------------------
+# --- the sign-in ------------------------------------------------------------------------------------------------------
 
 
 def begin_sign_in(orm: Session, person: str, device: str, limits: Limits, now_ms: int) -> str:

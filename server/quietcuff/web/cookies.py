@@ -1,4 +1,4 @@
-"""The two cookies: `__Host-device` (handing in) and `__Host-sign_in` (reading). Knows their attributes and nothing else.
+"""The two cookies: `__Host-device` (handing in) and `__Host-sign_in` (reading). Knows their attributes, nothing else.
 
 The prefix makes the browser refuse them from another host, without Secure or with another path; no script reads them.
 """

@@ -50,11 +50,11 @@ def _operation() -> Operation:
     return operation
 
 
-# --- is it ours? -------------------------------------------------------------------------------------------------------
+# --- is it ours? ------------------------------------------------------------------------------------------------------
 
 
 def _must_be_ours() -> None:
-    """Another site can make a browser send our cookies, but neither this header nor a false Sec-Fetch-Site or Origin."""
+    """Another site can make a browser send our cookies, but not this header, nor a false Sec-Fetch-Site or Origin."""
     if request.headers.get(OUR_HEADER) != "1":
         raise Refused(403, "request_not_ours")
     site = request.headers.get("Sec-Fetch-Site")
@@ -93,7 +93,7 @@ def read_body() -> bytes:
     return body
 
 
-# --- who is it? --------------------------------------------------------------------------------------------------------
+# --- who is it? -------------------------------------------------------------------------------------------------------
 
 
 def _must_be_allowed(operation: Operation) -> None:

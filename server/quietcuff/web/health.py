@@ -1,4 +1,4 @@
-"""Is the process alive, and could it file a record now? For whoever watches the server; tells nothing about a record."""
+"""Is the process alive, and could it file a record now? For whoever watches the server; tells nothing of a record."""
 
 from __future__ import annotations
 

@@ -41,7 +41,7 @@ class Refused(Exception):
 
 
 def problem(status: int, code: str, path: str | None = None, wait_s: int | None = None) -> Response:
-    """The answer itself. `about:blank` with the status' own title is what the standard asks for without a page of ours."""
+    """The answer itself. `about:blank` with the status' own title is what the standard asks for here."""
     body: dict[str, str | int] = {
         "type": "about:blank", "title": HTTPStatus(status).phrase, "status": status, "code": code}
     if path is not None:
@@ -66,7 +66,8 @@ def _of_record(error: RecordError) -> Response:
         return _unforeseen(error)
     status, code = _RECORD_STATUS[error.code]
     path = error.facts.get("path")
-    return problem(status, code, None if path is None else str(path), BUSY_WAIT_S if status == HTTPStatus.SERVICE_UNAVAILABLE else None)
+    wait_s = BUSY_WAIT_S if status == HTTPStatus.SERVICE_UNAVAILABLE else None
+    return problem(status, code, None if path is None else str(path), wait_s)
 
 
 def _of_http(error: HTTPException) -> Response:

@@ -37,7 +37,7 @@ def push(practice: str) -> Response:
 
 @routes.get("/api/1/practices/<practice>/pull")
 def pull(practice: str) -> Response:
-    """The next page after a place in the journal. Without `epoch` only from the beginning; `position` is 0 if absent."""
+    """The page after a place in the journal. Without `epoch` from the beginning only; an absent `position` is 0."""
     epoch, position = _query()
     return Response(send_page(practice, epoch, position, parts().now_ms()), content_type=MEDIA_TYPE)
 
