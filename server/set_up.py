@@ -16,6 +16,7 @@ import sys
 import tomllib
 import venv
 from collections.abc import Iterable, Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -37,10 +38,11 @@ def make_ready(*, for_tests: bool) -> None:
     try:
         with _one_at_a_time():
             _make_venv()
-            _install_python_packages(for_tests)
             _ensure_node()
-            _install_client_packages()
-            _build_client()
+            with ThreadPoolExecutor() as side_by_side:  # both wait for downloads most of the time
+                steps = [side_by_side.submit(_install_python_packages, for_tests), side_by_side.submit(_prepare_client)]
+            for step in steps:
+                step.result()
     except subprocess.CalledProcessError as failed:
         words = " ".join(map(str, failed.cmd[:5]))
         raise SystemExit(f"Setting up stopped: `{words} …` ended with {failed.returncode}; its own words stand above.") from None
@@ -129,6 +131,11 @@ def _ensure_node() -> None:
     if not node.machine_has_node(environment()["PATH"]):
         _say("installing Node from its wheel, as this machine has none new enough")
         _pip("--only-binary", ":all:", node.WHEEL)
+
+
+def _prepare_client() -> None:
+    _install_client_packages()
+    _build_client()
 
 
 def _install_client_packages() -> None:

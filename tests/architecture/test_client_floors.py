@@ -22,15 +22,16 @@ ROOMS: dict[str, tuple[set[str], set[str]]] = {
     "screens": ({"parts", "offline", "contract", "rules", "look"}, PREACT),
     "look": (set(), set()),
     # files directly in client/src are rooms of their own
-    "sw.ts": (set(), {"workbox-precaching", "workbox-routing"}),
-    "engine.ts": ({"contract", "rules"}, set()),
-    "main.tsx": ({"screens", "parts", "offline", "contract", "rules", "look"}, PREACT),
+    "sw": (set(), {"workbox-precaching", "workbox-routing"}),
+    "engine": ({"contract", "rules"}, set()),
+    "worker": ({"screens"}, set()),
+    "main": ({"worker", "screens", "parts", "offline", "contract", "rules", "look"}, PREACT),
 }
 
 
 def room_of(path: Path) -> str:
-    """The first folder below client/src, or the file's own name where it lies directly there."""
-    return path.relative_to(CLIENT_SOURCE).parts[0]
+    """The first folder below client/src, or the file's own name, without its ending, where it lies directly there."""
+    return path.relative_to(CLIENT_SOURCE).parts[0].split(".")[0]
 
 
 def package_of(module: str) -> str:
