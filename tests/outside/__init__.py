@@ -1,0 +1,1 @@
+"""Checks of the main job against things outside the project; each names its source beside it."""
