@@ -23,8 +23,6 @@ import psycopg
 import pytest
 from flask import Flask
 
-from quietcuff.record import people  # noqa: F401  (its tables belong to the whole; nothing of it is used here)
-from quietcuff.record import projections  # noqa: F401
 from quietcuff.record.database import db, migrate, set_up
 
 KINDS = ("sqlite", "postgresql")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import threading
+from pathlib import Path
 
 import pytest
 from alembic.autogenerate import compare_metadata
@@ -14,6 +15,7 @@ from sqlalchemy.exc import DBAPIError
 from quietcuff.record import database
 from quietcuff.record.database import Practice, db, found_practice, practice_room, reading, writing
 from quietcuff.record.errors import PracticeUnknown, RecordBusy
+from quietcuff.record.tables import FILES, METADATA
 
 
 def found(practice: str = "p") -> None:
@@ -23,11 +25,17 @@ def found(practice: str = "p") -> None:
 
 def test_the_migrated_tables_are_those_of_the_code(record: Flask) -> None:
     with reading() as connection:
-        assert compare_metadata(MigrationContext.configure(connection), db.metadata) == []
+        assert compare_metadata(MigrationContext.configure(connection), METADATA) == []
+
+
+def test_every_file_with_a_table_is_listed() -> None:
+    folder = Path(database.__file__).parent
+    holding = {path.stem for path in folder.glob("*.py") if "__tablename__" in path.read_text(encoding="utf-8")}
+    assert {file.__name__.rsplit(".", 1)[1] for file in FILES} == holding
 
 
 def test_only_text_integers_and_bytes_are_used() -> None:
-    kinds = {str(column.type) for table in db.metadata.tables.values() for column in table.columns}
+    kinds = {str(column.type) for table in METADATA.tables.values() for column in table.columns}
     assert kinds == {"TEXT", "BIGINT", "BLOB"}
 
 

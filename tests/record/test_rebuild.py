@@ -114,3 +114,16 @@ def test_a_measurement_before_its_patient_dangles_until_the_patient_comes(record
         assert measurements.dangling_measurements(connection, PRACTICE) == []
         [found] = measurements.measurements_of(connection, PRACTICE, cat["id"])
     assert found == {**waiting, "dangling": False}
+
+
+def test_an_amendment_stands_over_its_original_even_when_that_arrives_after_it(record: Flask) -> None:
+    """So it is when phones offer a restored server again what it had lost."""
+    phone = Phone(6)
+    with writing() as orm:
+        found_practice(orm, PRACTICE, "P", NOW_MS)
+    cat = phone.patient("Misheard")
+    for letter in (phone.patient("Right", amends=cat["id"]), cat):
+        receive(PRACTICE, phone.device, bundle(phone.pairs(letter)), None, NOW_MS)
+    with reading() as connection:
+        [seen] = patients.all_patients(connection, PRACTICE)
+    assert (seen["patient"], seen["name"], seen["amended"], seen["position"]) == (cat["id"], "Right", 1, 1)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
-from random import Random
 from typing import Any
 
 import pytest
@@ -15,20 +14,20 @@ from quietcuff.contract.wire import check
 from quietcuff.record import tray
 from quietcuff.record.database import found_practice, reading, writing
 from quietcuff.sync import judge as judging
-from quietcuff.sync.bundle import PUSH, BundleUnreadable
+from quietcuff.sync.bundle import PUSH, BundleUnreadable, Pair
 from quietcuff.sync.receive import receive
-from tests.sync.letters import NOW_MS, Letter, Pair, Phone, answers, bundle, json_line
+from tests.sync.letters import NOW_MS, Letter, Phone, answers, bundle, json_line
 
 PRACTICE = "01890000-0000-7000-8000-000000000001"
 
 
-@pytest.fixture(autouse=True)
+@pytest.fixture
 def practice(record: Flask) -> None:
     with writing() as orm:
         found_practice(orm, PRACTICE, "P", NOW_MS)
 
 
-def push(phone: Phone, pairs: list[Pair], **header: Any) -> list[dict[str, Any]]:
+def push(phone: Phone, pairs: list[tuple[bytes, bytes]], **header: Any) -> list[dict[str, Any]]:
     _, said = answers(receive(PRACTICE, phone.device, bundle(pairs, **header), None, NOW_MS))
     assert [check("answer.1", one) for one in said] == [None] * len(pairs)
     return said
@@ -63,7 +62,7 @@ def deep(depth: int) -> str:
     return "[" * depth + "]" * depth
 
 
-POISON: dict[str, tuple[Callable[[Phone], Pair], str, str, str]] = {
+POISON: dict[str, tuple[Callable[[Phone], tuple[bytes, bytes]], str, str, str]] = {
     "no JSON": (lambda p: p.pair(b"{"), "refused", "unparsable", ""),
     "an empty line": (lambda p: p.pair(b""), "refused", "unparsable", ""),
     "invalid UTF-8": (lambda p: p.pair(b'{"id":"\xff"}'), "refused", "unparsable", ""),
@@ -96,25 +95,33 @@ POISON: dict[str, tuple[Callable[[Phone], Pair], str, str, str]] = {
 
 
 @pytest.mark.parametrize("name", POISON)
-def test_a_bad_entry_is_answered_by_its_code_and_the_others_are_stored(name: str) -> None:
+def test_a_bad_entry_is_judged_by_its_code_and_path(name: str) -> None:
     make, state, code, path = POISON[name]
+    judged = judging.judge(Pair(*make(Phone())), NOW_MS)
+    assert isinstance(judged, tray.Aside)
+    assert (judged.state, judged.code, judged.path) == (state, code, path)
+
+
+def test_each_bad_entry_is_kept_and_the_others_are_stored(practice: None) -> None:
+    """Every kind of bad entry once, a good one before and after each: n good at dense positions, k in the tray."""
     phone = Phone()
-    cat = phone.patient()
-    bad = make(phone)
-    said = push(phone, [phone.pair(cat), bad, phone.pair(phone.measurement(cat["id"]))])
-    assert [one["answer"] for one in said] == ["stored", state, "stored"]
-    assert [said[0]["position"], said[2]["position"]] == [1, 2]
-    assert (said[1]["code"], said[1]["path"]) == (code, path)
-    [kept] = in_tray()
-    assert (kept["state"], kept["code"], kept["path"], bytes(kept["letter"])) == (state, code, path, bad[1])
+    made = [phone.pair(phone.patient())]
+    for make, *_ in POISON.values():
+        made += [make(phone), phone.pair(phone.measurement(phone.uuid()))]
+    said = push(phone, made)
+    assert [(one["answer"], one["position"]) for one in said[0::2]] == [("stored", n + 1) for n in range(len(said[0::2]))]
+    expected = [(state, code, path) for _, state, code, path in POISON.values()]
+    assert [(one["answer"], one["code"], one["path"]) for one in said[1::2]] == expected
+    kept = {bytes(row["letter"]): (row["state"], row["code"], row["path"]) for row in in_tray()}
+    assert kept == dict(zip((letter for _, letter in made[1::2]), expected, strict=True))
 
 
-def test_32_kib_exactly_is_stored() -> None:
+def test_32_kib_exactly_is_stored(practice: None) -> None:
     phone = Phone()
     assert push(phone, [phone.pair(letter_of_exactly(phone, PUSH.letter_bytes))])[0]["answer"] == "stored"
 
 
-def test_a_name_with_a_nought_is_stored_on_both_databases_alike() -> None:
+def test_a_name_with_a_nought_is_stored_on_both_databases_alike(practice: None) -> None:
     """PostgreSQL's text cannot hold U+0000: unguarded, one such name would block its whole push for ever."""
     phone = Phone()
     said = push(phone, phone.pairs(phone.patient("a\0b"), phone.patient("Bo")))
@@ -124,20 +131,7 @@ def test_a_name_with_a_nought_is_stored_on_both_databases_alike() -> None:
     assert names == ["a\ufffdb", "Bo"]
 
 
-def test_any_number_of_bad_ones_at_any_place() -> None:
-    """k bad among n: n - k stored at dense positions, k in the tray."""
-    random, phone = Random(7), Phone()
-    recipes = list(POISON.values())
-    places = set(random.sample(range(60), 25))
-    made = [random.choice(recipes)[0](phone) if n in places else phone.pair(phone.patient()) for n in range(60)]
-    said = push(phone, made)
-    stored = [one["position"] for one in said if one["answer"] == "stored"]
-    assert stored == list(range(1, 36))
-    assert {n for n, one in enumerate(said) if one["answer"] != "stored"} == places
-    assert len(in_tray()) == len({pair[1] for n, pair in enumerate(made) if n in places})
-
-
-def test_a_bug_in_the_rules_holds_one_letter_and_no_other(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_bug_in_the_rules_holds_one_letter_and_no_other(practice: None, monkeypatch: pytest.MonkeyPatch) -> None:
     phone = Phone()
     pairs = phone.pairs(phone.patient(), phone.measurement(phone.uuid()), phone.patient("Bo"))
 
@@ -154,7 +148,7 @@ def test_a_bug_in_the_rules_holds_one_letter_and_no_other(monkeypatch: pytest.Mo
     assert in_tray() == []
 
 
-def test_offering_a_bad_one_again_keeps_one_row_with_the_first_time() -> None:
+def test_offering_a_bad_one_again_keeps_one_row_with_the_first_time(practice: None) -> None:
     phone = Phone()
     pair = phone.pair(phone.patient(schema=2))
     push(phone, [pair])
@@ -164,7 +158,7 @@ def test_offering_a_bad_one_again_keeps_one_row_with_the_first_time() -> None:
     assert (kept["first_received_at_ms"], kept["received_at_ms"]) == (NOW_MS, NOW_MS + 5)
 
 
-def test_the_tray_keeps_one_mebibyte_a_phone_and_so_many_rows(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_the_tray_keeps_one_mebibyte_a_phone_and_so_many_rows(practice: None, monkeypatch: pytest.MonkeyPatch) -> None:
     phone, other = Phone(1), Phone(2)
     for _ in range(3):
         push(phone, [phone.pair(letter_of_exactly(phone, 32 * 1024), sha="0" * 64) for _ in range(15)])
@@ -178,7 +172,7 @@ def test_the_tray_keeps_one_mebibyte_a_phone_and_so_many_rows(monkeypatch: pytes
     assert len(in_tray()) == 47
 
 
-def test_a_bundle_for_another_practice_is_refused_as_a_whole() -> None:
+def test_a_bundle_for_another_practice_is_refused_as_a_whole(practice: None) -> None:
     phone = Phone()
     pairs = phone.pairs(phone.patient())
     with pytest.raises(BundleUnreadable, match="practice_differs"):
@@ -186,7 +180,7 @@ def test_a_bundle_for_another_practice_is_refused_as_a_whole() -> None:
     assert push(phone, pairs, practice=PRACTICE)[0]["answer"] == "stored"
 
 
-def test_an_answer_names_the_id_only_when_it_has_the_form_of_one() -> None:
+def test_an_answer_names_the_id_only_when_it_has_the_form_of_one(practice: None) -> None:
     phone = Phone()
     good_id = phone.uuid()
     said = push(phone, phone.pairs(json_line({"id": good_id}), json_line({"id": "x" * 36}), json_line({"id": 7})))

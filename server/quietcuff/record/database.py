@@ -19,6 +19,7 @@ from flask import Flask
 from flask_sqlalchemy import SQLAlchemy
 from sqlalchemy import BigInteger, Connection, Engine, ForeignKey, LargeBinary, MetaData, Text, event, insert, select
 from sqlalchemy.exc import OperationalError
+from sqlalchemy.exc import TimeoutError as PoolTimeout
 from sqlalchemy.orm import DeclarativeBase, Mapped, Session, mapped_column, registry
 
 from quietcuff.record.errors import PracticeUnknown, RecordBusy
@@ -146,6 +147,8 @@ def _writing_connection() -> Iterator[Connection]:
         if is_busy(error):
             raise RecordBusy() from error
         raise
+    except PoolTimeout as error:  # every connection is in use: the next one waits as long, so say so instead
+        raise RecordBusy() from error
 
 
 def is_busy(error: OperationalError) -> bool:

@@ -8,6 +8,8 @@ from __future__ import annotations
 from alembic import context
 from flask import current_app
 
+from quietcuff.record.tables import METADATA
+
 
 def run() -> None:
     """Runs online only: a script for later would not know what the database holds."""
@@ -16,7 +18,7 @@ def run() -> None:
     with engine.connect() as connection:
         context.configure(
             connection=connection,
-            target_metadata=database.metadata,
+            target_metadata=METADATA,
             transactional_ddl=True,
             transaction_per_migration=True,
         )

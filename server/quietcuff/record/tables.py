@@ -1,0 +1,11 @@
+"""Every file of the record that holds a table, so that whoever compares tables with migrations sees them all.
+
+A new file with a table is added here; a test compares with what the files say.
+"""
+
+from __future__ import annotations
+
+from quietcuff.record import database, journal, measurements, patients, people, tray
+
+FILES = (database, journal, measurements, patients, people, tray)
+METADATA = database.db.metadata
