@@ -120,7 +120,7 @@ async function twice<Result>(where: Database, step: (connection: IDBPDatabase) =
     where.letGo();
   }
   return stepOnce(where, step).catch((trouble: unknown) => {
-    throw isLost(trouble) ? new PhoneTrouble("lost") : asTrouble(trouble);
+    throw asTrouble(trouble);
   });
 }
 
@@ -135,9 +135,10 @@ function isLost(trouble: unknown): boolean {
   return trouble instanceof DOMException && ["InvalidStateError", "UnknownError"].includes(trouble.name);
 }
 
+/** Every refusal of the store as one of our words; a mistake in the code stays what it is. */
 function asTrouble(trouble: unknown): unknown {
-  const isFull = trouble instanceof DOMException && trouble.name === "QuotaExceededError";
-  return isFull ? new PhoneTrouble("full") : trouble;
+  if (!(trouble instanceof DOMException)) return trouble;
+  return new PhoneTrouble(trouble.name === "QuotaExceededError" ? "full" : "lost", "", trouble.name);
 }
 
 function within<Result>(limitMs: number, work: Promise<Result>, late: () => Error): Promise<Result> {

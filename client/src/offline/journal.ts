@@ -99,6 +99,7 @@ class OpenPhone implements Types.Phone {
 
   async file(parts: Types.LetterParts, draftId?: string): Promise<Types.Filed> {
     const filed = await this.#inOrder(() => this.#fileNow(parts, draftId));
+    await this.#recount(); // whoever waited for the filing must not read the count from before it
     void this.#sending.ask("filed");
     void this.#askToBeKept();
     return filed;
@@ -155,6 +156,7 @@ class OpenPhone implements Types.Phone {
 
   async syncNow(): Promise<void> {
     await this.#sending.ask("pressed");
+    await this.#recount();
   }
 
   async #fileNow(parts: Types.LetterParts, draftId?: string): Promise<Types.Filed> {
@@ -233,7 +235,8 @@ class OpenPhone implements Types.Phone {
   async #askToBeKept(): Promise<void> {
     if (this.status.value.keptByBrowser === true) return;
     const persisted = await this.#around.persist().catch(() => false);
-    await this.#inOrder(() => writes.putMeta(this.#outbox, [{ name: "persisted", value: persisted }]));
+    // When even this cannot be written the status says so already; it is asked again after the next filing.
+    await this.#inOrder(() => writes.putMeta(this.#outbox, [{ name: "persisted", value: persisted }])).catch(() => {});
   }
 
   #committed(): void {

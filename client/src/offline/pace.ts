@@ -14,12 +14,10 @@ export interface Pace {
   ownWaitUntilMs: number;
   /** The server asked us to wait until then, ms; only a person's press overrides it. */
   serverWaitUntilMs: number;
-  /** Entries that failed alone, and when each may be tried again, ms. */
+  /** Entries that failed by their own fault, and when each may be tried again, ms. */
   readonly resting: Map<number, number>;
-  /** Entries that failed alone with nothing yet to prove that the server works for others, and their tries so far. */
-  readonly suspects: Map<number, number>;
-  /** An entry whose own request got no answer: others go first next time. */
-  last?: number;
+  /** Entries whose last try alone failed: others go first. */
+  readonly goLast: Set<number>;
 }
 
 export const MOST_ENTRIES = 100;
@@ -38,7 +36,7 @@ export function freshPace(): Pace {
     ownWaitUntilMs: 0,
     serverWaitUntilMs: 0,
     resting: new Map(),
-    suspects: new Map(),
+    goLast: new Set(),
   };
 }
 
@@ -66,6 +64,12 @@ export function allWell(pace: Pace): void {
   pace.serverWaitUntilMs = 0;
 }
 
+/** A person pressed the button: everything may be tried, whatever was asked of us before. */
+export function pressed(pace: Pace): void {
+  allWell(pace);
+  pace.resting.clear();
+}
+
 /** When the next run may begin by itself, ms; in the past = at once. */
 export function nextTryMs(pace: Pace): number {
   return Math.max(pace.ownWaitUntilMs, pace.serverWaitUntilMs);
@@ -74,15 +78,9 @@ export function nextTryMs(pace: Pace): number {
 /** Something changed for the better (network back, screen looked at): our own waiting is over, the server's is not. */
 export function hope(pace: Pace): void {
   pace.ownWaitUntilMs = 0;
-  for (const number of pace.suspects.keys()) pace.resting.delete(number);
 }
 
-/** An entry failed alone: it rests, and is under suspicion until something else gets through. */
-export function suspect(pace: Pace, number: number, nowMs: number, tries: number): void {
-  pace.suspects.set(number, tries);
-  rest(pace, number, nowMs, tries);
-}
-
+/** An entry failed by its own fault, for the `tries`-th time: it rests 30 s, and an hour from the fifth time on. */
 export function rest(pace: Pace, number: number, nowMs: number, tries: number): void {
   pace.resting.set(number, nowMs + (tries >= TRIES_UNTIL_ASIDE ? ASIDE_MS : REST_MS));
 }

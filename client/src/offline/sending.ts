@@ -2,7 +2,7 @@
  * Runs the loop of `sync.ts` when a trigger asks for it: one run at a time, never sooner than the pace allows.
  * A failed run changes what the status says and when it is tried again, and nothing else.
  */
-import { type Pace, allWell, freshPace, hope, nextTryMs } from "./pace.ts";
+import { type Pace, freshPace, hope, nextTryMs, pressed } from "./pace.ts";
 import type { Trying } from "./status.ts";
 import type { Outcome } from "./sync.ts";
 import type { Reason } from "./triggers.ts";
@@ -44,8 +44,8 @@ export function sending(needs: SendingNeeds): Sending {
   };
   const ask = (reason: Reason): Promise<void> => {
     if (isStopped) return Promise.resolve();
-    if (reason === "pressed") allWell(pace);
-    if (reason === "online" || reason === "seen" || reason === "pressed") hope(pace);
+    if (reason === "pressed") pressed(pace);
+    if (reason === "online" || reason === "seen") hope(pace);
     if (isTooEarly(needs, pace)) return Promise.resolve();
     if (running !== undefined) {
       asksAgain = true; // what was filed meanwhile must not wait for the next trigger

@@ -60,8 +60,11 @@ export interface Outcome {
 interface Run extends Ports {
   readonly aim: Aim;
   readonly pace: Pace;
-  /** Entries that failed alone in this run, with the server there. */
-  aloneFailures: number;
+  /** Entries that failed alone in this run, and what they met: none is tried twice in it. */
+  readonly failedAlone: Map<Outgoing, Trouble>;
+  /** What the latest of them met; undefined again as soon as anything gets through. */
+  trouble: Ended;
+  hasDelivered: boolean;
   hasBegunAgain: boolean;
 }
 
@@ -71,10 +74,15 @@ const RECORD_DIFFERS: Trouble = { code: "record_differs", isSizeSuspected: false
 
 /** One run: hand in until nothing but resting entries is left, then fetch to the end. Rejects only when the store does. */
 export async function syncOnce(ports: Ports, aim: Aim, pace: Pace): Promise<Outcome> {
-  const run: Run = { ...ports, aim, pace, aloneFailures: 0, hasBegunAgain: false };
+  const nothingYet = { failedAlone: new Map(), trouble: undefined, hasDelivered: false, hasBegunAgain: false };
+  const run: Run = { ...ports, aim, pace, ...nothingYet };
   let pushed = await handIn(run);
-  const pulled = aim.mayRead ? await fetchAll(run) : undefined;
-  if (run.hasBegunAgain && pushed === undefined) pushed = await handIn(run);
+  let pulled = aim.mayRead ? await fetchAll(run) : undefined;
+  if (run.hasBegunAgain && pushed === undefined && pulled === undefined) {
+    pushed = await handIn(run);
+    pulled = await fetchAll(run);
+  }
+  await judgeFailures(run, aim.mayRead && pulled === undefined);
   return outcomeOf(run, pushed, pulled);
 }
 
@@ -99,19 +107,19 @@ function asNetworkTrouble({ code }: Trouble): NetworkTrouble {
 async function handIn(run: Run): Promise<Ended> {
   for (;;) {
     const batch = await nextBatch(run);
-    if (batch.length === 0) return undefined;
+    if (batch.length === 0) return run.trouble;
     const ended = await handInBatch(run, batch);
     if (ended !== undefined) return ended;
   }
 }
 
+/** What has not failed alone goes first, so that one bad entry never stands before the others. */
 async function nextBatch(run: Run): Promise<Outgoing[]> {
-  const limit = { entries: run.pace.limit, bytes: pacing.MOST_BYTES };
   const resting = pacing.restingAt(run.pace, run.clock());
-  const { last } = run.pace;
-  if (last === undefined || run.pace.limit > 1) return run.store.waiting(limit, resting);
-  const others = await run.store.waiting(limit, new Set([...resting, last]));
-  return others.length > 0 ? others : run.store.waiting(limit, resting);
+  const out = [...resting, ...[...run.failedAlone.keys()].map(({ number }) => number)];
+  const limit = { entries: run.pace.limit, bytes: pacing.MOST_BYTES };
+  const good = await run.store.waiting(limit, new Set([...out, ...run.pace.goLast]));
+  return good.length > 0 ? good : run.store.waiting({ ...limit, entries: 1 }, new Set(out));
 }
 
 /** undefined = go on with what is left. */
@@ -124,20 +132,11 @@ async function handInBatch(run: Run, batch: readonly Outgoing[]): Promise<Ended>
   const marks = batch.map((entry, at) => ({ entry, answer: answers.answers[at] as Answer }));
   await run.store.keepAnswers(marks, clock());
   await run.store.keepContact({ clockOffsetMs: offset(answers.serverTimeMs, beganMs, clock()) });
-  await afterDelivery(run);
-  return undefined;
-}
-
-/** The server works for others: what failed alone before this failed by its own fault, once more. */
-async function afterDelivery(run: Run): Promise<void> {
-  run.aloneFailures = 0;
-  delete run.pace.last;
+  run.hasDelivered = true;
+  run.trouble = undefined;
   pacing.larger(run.pace);
-  for (const [number, tries] of run.pace.suspects) {
-    await run.store.countTry(number, tries + 1);
-    pacing.rest(run.pace, number, run.clock(), tries + 1);
-  }
-  run.pace.suspects.clear();
+  for (const { number } of batch) run.pace.goLast.delete(number);
+  return undefined;
 }
 
 function afterFailedBatch(run: Run, batch: readonly Outgoing[], trouble: Trouble): Ended {
@@ -147,11 +146,25 @@ function afterFailedBatch(run: Run, batch: readonly Outgoing[], trouble: Trouble
     return trouble.isServerThere ? undefined : trouble;
   }
   const [entry] = batch as [Outgoing];
-  run.pace.last = entry.number;
-  if (!trouble.isServerThere) return trouble;
-  pacing.suspect(run.pace, entry.number, run.clock(), entry.tries);
-  run.aloneFailures += 1;
-  return run.aloneFailures < 2 ? undefined : trouble;
+  run.failedAlone.set(entry, trouble);
+  const isSecondInARow = run.trouble !== undefined;
+  run.trouble = trouble;
+  return trouble.isServerThere && !isSecondInARow ? undefined : trouble;
+}
+
+/**
+ * Whose fault was it? An entry's own, when the server answered badly to it alone and well to others in the same run,
+ * or badly to it as the only one and well to reading. No answer at all is never counted against an entry; it only
+ * lets others go first, and not even that while there is no network: letters keep their order then.
+ */
+async function judgeFailures({ failedAlone, hasDelivered, pace, store, clock }: Run, canRead: boolean): Promise<void> {
+  const isProven = hasDelivered || (canRead && failedAlone.size === 1);
+  for (const [{ number, tries }, { code, isServerThere }] of failedAlone) {
+    if (code !== "no_network" || canRead || hasDelivered) pace.goLast.add(number);
+    if (!isProven || !isServerThere) continue;
+    await store.countTry(number, tries + 1);
+    pacing.rest(pace, number, clock(), tries + 1);
+  }
 }
 
 async function learnEpoch(run: Run, epoch: string): Promise<void> {

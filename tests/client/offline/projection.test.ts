@@ -1,0 +1,107 @@
+/** Patients and visits out of letters: amended, known twice, in any order, half in the record. The cases are invented. */
+import { describe, expect, it } from "vitest";
+import type { Letter } from "../../../client/src/offline/journal.ts";
+import { type Known, patientsOf, visitsOf } from "../../../client/src/offline/projection.ts";
+import { CAT, FakePhone, measurement, quiet, strangeLetter } from "./window.ts";
+
+function letter(id: string, kind: string, body: object, more: object = {}): Letter {
+  const around = { schema: 1, author: "a", basis: 0, made_at_ms: 1000, zone: "Etc/UTC", offset_min: 0 };
+  return { id, kind, ...around, ...more, body: body as Letter["body"] };
+}
+
+const pulled = (position: number, of: Letter): Known => ({ letter: of, inRecord: true, position });
+const own = (number: number, of: Letter): Known => ({ letter: of, inRecord: false, number, state: "waiting" });
+
+const KNOWN: Known[] = [
+  pulled(1, letter("p", "patient", { species: "cat", name: "Bela" })),
+  pulled(2, letter("m1", "measurement", measurement("p", 5000))),
+  pulled(3, letter("p2", "patient", { species: "cat", name: "Bella" }, { amends: "p", reason: "spelling" })),
+  pulled(4, letter("m2", "measurement", measurement("p", 9000))),
+  pulled(5, letter("q", "patient", { species: "dog", name: "Rex" })),
+  own(1, letter("m3", "measurement", { ...measurement("p", 5000), place: "home" }, { amends: "m1", reason: "place" })),
+  own(2, letter("m4", "measurement", { ...measurement("p", 5000), place: "clinic" }, { amends: "m3" })),
+];
+
+describe("letters become", () => {
+  it("patients in their latest wording, with visits counted once", () => {
+    expect(patientsOf(KNOWN)).toMatchObject([
+      { id: "p", letter: { body: { name: "Bella" } }, amendments: 1, visits: 2, lastVisitMs: 9000, inRecord: true },
+      { id: "q", letter: { body: { name: "Rex" } }, amendments: 0, visits: 0 },
+    ]);
+  });
+
+  it("visits, newest first, an amendment of an amendment on top of all earlier wordings", () => {
+    const visits = visitsOf(KNOWN, "p");
+    expect(visits.map(({ id, inRecord }) => [id, inRecord])).toEqual([["m2", true], ["m1", false]]);
+    expect(visits[1]).toMatchObject({ letter: { id: "m4" }, state: "waiting", earlier: [{ id: "m1" }, { id: "m3" }] });
+    expect(visitsOf(KNOWN, "nobody")).toEqual([]);
+  });
+
+  it("the same in every order they may come in", () => {
+    const [patients, visits] = [patientsOf(KNOWN), visitsOf(KNOWN, "p")];
+    let state = 7; // a small generator, so that a failure can be repeated
+    for (let round = 0; round < 200; round += 1) {
+      const mixed = [...KNOWN]
+        .map((one) => ({ one, key: (state = (state * 48271) % 2147483647) }))
+        .sort((a, b) => a.key - b.key)
+        .map(({ one }) => one);
+      expect(patientsOf(mixed)).toEqual(patients);
+      expect(visitsOf(mixed, "p")).toEqual(visits);
+    }
+  });
+
+  it("one thing when known twice, and what the record says counts", () => {
+    const mine = letter("m", "measurement", measurement("p"));
+    const twice: Known[] = [own(1, mine), { ...pulled(3, mine), serverAssessment: { verdict: "scattered" } }];
+    for (const known of [twice, [...twice].reverse()]) {
+      expect(visitsOf(known, "p")).toMatchObject([{ inRecord: true, position: 3, serverAssessment: { verdict: "scattered" } }]);
+    }
+  });
+
+  it("something even from letters that amend each other in a circle, or something unknown", () => {
+    const circle = [letter("a", "patient", CAT, { amends: "b" }), letter("b", "patient", CAT, { amends: "a" })];
+    expect(patientsOf(circle.map((one, at) => pulled(at + 1, one))).length).toBeGreaterThan(0);
+    expect(patientsOf([pulled(1, letter("c", "patient", CAT, { amends: "unknown" }))])).toMatchObject([{ id: "unknown", amendments: 0 }]);
+  });
+});
+
+describe("on a phone", () => {
+  it("a visit is seen at once, says where it stands, and then that it is in the record", async () => {
+    const shared = new FakePhone();
+    const { phone } = await shared.signedIn();
+    shared.server.fault = () => ({ failed: "no_network" });
+    const patient = await phone.file({ kind: "patient", body: CAT });
+    await phone.file({ kind: "measurement", body: measurement(patient.id), assessment: { verdict: "steady" } });
+    expect(await phone.visits(patient.id)).toMatchObject([{ inRecord: false, state: "waiting" }]);
+    shared.server.fault = () => undefined;
+    shared.server.judge = () => ({ answer: "stored", assessment: { verdict: "scattered" } });
+    await phone.syncNow();
+    await quiet(phone);
+    const [visit] = await phone.visits(patient.id);
+    expect(visit).toMatchObject({ inRecord: true, position: 2, letter: { assessment: { verdict: "steady" } }, serverAssessment: { verdict: "scattered" } });
+    expect(await phone.patients()).toMatchObject([{ id: patient.id, inRecord: true, visits: 1 }]);
+  });
+
+  it("a refused amendment shows that it needs somebody, and the earlier wording stays readable", async () => {
+    const shared = new FakePhone();
+    const { phone } = await shared.signedIn();
+    const { id } = await phone.file({ kind: "patient", body: CAT });
+    const first = await phone.file({ kind: "measurement", body: measurement(id) });
+    await quiet(phone);
+    shared.server.judge = () => ({ answer: "refused", code: "schema_invalid", path: "/body" });
+    await phone.file({ kind: "measurement", body: { ...measurement(id), place: "home" }, amends: first.id, reason: "place" });
+    await quiet(phone);
+    expect(await phone.visits(id)).toMatchObject([{ id: first.id, inRecord: false, state: "refused", code: "schema_invalid", earlier: [{ id: first.id }] }]);
+  });
+
+  it("another phone's patient and visits are there after a pull", async () => {
+    const shared = new FakePhone();
+    const patient = strangeLetter("patient", { species: "dog", name: "Rex" });
+    const { id } = JSON.parse(patient) as { id: string };
+    shared.server.add(patient, 1);
+    shared.server.add(strangeLetter("measurement", { ...measurement(id), species: "dog" }), 2, { verdict: "too_few" });
+    const { phone } = await shared.signedIn();
+    expect(await phone.patients()).toMatchObject([{ id, visits: 1, inRecord: true }]);
+    expect(await phone.visits(id)).toMatchObject([{ inRecord: true, position: 2, serverAssessment: { verdict: "too_few" } }]);
+  });
+});
