@@ -66,8 +66,14 @@ describe("suspects", () => {
     // 164 is 44 off.
     expect(verdict(100, 110, 120, 130, 164).suspects).toBeUndefined();
   });
-  test("median of the latest 7, suspects of the latest 5 only", () => {
-    // 7 values: 140 140 190 140 140 140 100; the 190 stands before the latest 5 only when two more follow.
+  test("median and MAD are those of the latest 7, not of the 5 that are named", () => {
+    // 100 100 | 100 100 130 130 120: over 7 the median is 100, MAD 0, and 120, 130, 130 are more than 10 off.
+    // Over the latest 5 the median would be 120, MAD 10, the limit 44.48, and none would be named.
+    expect(verdict(100, 100, 100, 100, 130, 130, 120).suspects).toEqual(["r6", "r7", "r8"]);
+    // An eighth before them is not looked at: 9 values would have other medians, here it changes nothing.
+    expect(verdict(130, 130, 100, 100, 100, 100, 130, 130, 120).suspects).toEqual(["r8", "r9", "r10"]);
+  });
+  test("only the latest 5 are named", () => {
     expect(verdict(140, 140, 190, 140, 140, 140, 100).suspects).toEqual(["r4", "r8"]);
     expect(verdict(190, 140, 140, 140, 140, 140, 100).suspects).toEqual(["r8"]);
   });
@@ -80,6 +86,8 @@ describe("suspects", () => {
 test("an attempt above the gauge hides what came before; set aside it does not", () => {
   const above = { beyond: "above_gauge" } as const;
   expect(verdict(140, 140, 140, 140, above, 140)).toMatchObject({ verdict: "too_few", readings_needed: 4 });
+  // The latest of two such attempts counts.
+  expect(verdict(140, above, 140, 140, above, 140)).toMatchObject({ verdict: "too_few", readings_needed: 4 });
   expect(verdict(140, 140, 140, 140, { ...above, set_aside: "noise_near" }, 140).verdict).toBe("steady");
   expect(verdict(140, 140, 140, 140, { beyond: "no_sound" }, 140).verdict).toBe("steady");
 });
