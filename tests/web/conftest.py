@@ -49,6 +49,16 @@ def house(client_build: Path, sqlite_template: Path, tmp_path: Path) -> Iterator
     yield from _open(Settings(data=tmp_path, database=f"sqlite:///{tmp_path / 'house.sqlite'}", client=client_build))
 
 
+@pytest.fixture(scope="module")
+def still_house(
+    client_build: Path, sqlite_template: Path, tmp_path_factory: pytest.TempPathFactory  # noqa: F811
+) -> Iterator[House]:
+    """On SQLite, one for a file of tests: for those that ask for what must change nothing."""
+    folder = tmp_path_factory.mktemp("still")
+    shutil.copy(sqlite_template, folder / "house.sqlite")
+    yield from _open(Settings(data=folder, database=f"sqlite:///{folder / 'house.sqlite'}", client=client_build))
+
+
 @pytest.fixture
 def any_house(client_build: Path, database_url: str, tmp_path: Path) -> Iterator[House]:  # noqa: F811
     """On SQLite, then on PostgreSQL."""

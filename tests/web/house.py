@@ -61,7 +61,6 @@ def must_carry_headers(answer: TestResponse) -> None:
     features = answer.headers["Permissions-Policy"].split(", ")
     assert "screen-wake-lock=(self)" in features and "camera=()" in features and "geolocation=()" in features
     assert [one for one in features if not one.endswith("=()")] == ["screen-wake-lock=(self)"]
-    assert "Server" not in answer.headers
 
 
 def must_be_described(template: str, method: str, answer: TestResponse) -> None:

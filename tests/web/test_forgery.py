@@ -41,42 +41,42 @@ def test_there_are_unsafe_routes() -> None:
 
 @pytest.mark.parametrize("way", FORGED)
 @pytest.mark.parametrize(("path", "method"), ROUTES)
-def test_a_forged_request_is_refused(house: House, path: str, method: str, way: str) -> None:
+def test_a_forged_request_is_refused(still_house: House, path: str, method: str, way: str) -> None:
     """403, and nothing happened: the person is still signed in and the journal is empty."""
-    phone = house.phone("nurse")
+    phone = still_house.phone("nurse")
     headers = {**FORGED[way], "Content-Type": right_type(path, method)}
-    answer = phone.call(method.upper(), address(path, house.north), headers=headers, data=b"{}")
+    answer = phone.call(method.upper(), address(path, still_house.north), headers=headers, data=b"{}")
     assert answer.status_code == 403
     assert answer.json is not None and answer.json["code"] == "request_not_ours"
     assert answer.headers.getlist("Set-Cookie") == []
     assert phone.call("GET", "/api/1/me").status_code == 200
-    assert house.rows("SELECT count(*) FROM journal") == [(0,)]
+    assert still_house.rows("SELECT count(*) FROM journal") == [(0,)]
 
 
 @pytest.mark.parametrize("media", FORM_TYPES)
 @pytest.mark.parametrize(("path", "method"), ROUTES)
-def test_what_a_form_can_send_is_refused(house: House, path: str, method: str, media: str) -> None:
+def test_what_a_form_can_send_is_refused(still_house: House, path: str, method: str, media: str) -> None:
     """415, even with everything else right."""
-    phone = house.phone("nurse")
+    phone = still_house.phone("nurse")
     headers = {**OURS, "Content-Type": media}
-    answer = phone.call(method.upper(), address(path, house.north), headers=headers, data=b"a=b")
+    answer = phone.call(method.upper(), address(path, still_house.north), headers=headers, data=b"a=b")
     assert answer.status_code == 415
     assert answer.json is not None and answer.json["code"] == "media_type_wrong"
     assert phone.call("GET", "/api/1/me").status_code == 200
 
 
-def test_an_old_browser_passes_by_its_origin(house: House) -> None:
+def test_an_old_browser_passes_by_its_origin(still_house: House) -> None:
     """Without Fetch Metadata the Origin of our own host is enough."""
-    phone = house.phone("nurse")
+    phone = still_house.phone("nurse")
     headers = {"X-Quietcuff": "1", "Origin": "http://localhost", "Content-Type": NDJSON}
-    path, body = f"/api/1/practices/{house.north}/push", b'{"bundle":1,"count":0}\n'
+    path, body = f"/api/1/practices/{still_house.north}/push", b'{"bundle":1,"count":0}\n'
     answer = phone.call("POST", path, headers=headers, data=body)
     assert answer.status_code == 200
 
 
-def test_no_other_origin_is_ever_answered(house: House) -> None:
+def test_no_other_origin_is_ever_answered(still_house: House) -> None:
     """No header of cross-origin sharing on anything, asked for or not."""
-    phone = house.phone("nurse")
+    phone = still_house.phone("nurse")
     for method, path in (("GET", "/api/1/me"), ("OPTIONS", "/api/1/sign-in"), ("GET", "/")):
         answer = phone.call(method, path, headers={
             "Origin": "https://elsewhere.invalid", "Access-Control-Request-Method": "POST",

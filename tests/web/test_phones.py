@@ -6,6 +6,7 @@ Twelve hours idle and thirty days at most are the project's choice within what N
 from __future__ import annotations
 
 import re
+from concurrent.futures import ThreadPoolExecutor
 
 from quietcuff.record import credentials, people
 from quietcuff.record.database import writing
@@ -123,6 +124,20 @@ def test_the_id_of_a_phone_elsewhere_is_not_given(any_house: House) -> None:
     assert phone.sign_in("nurse").status_code == 200
     assert phone.id != theirs.id and phone.practice == any_house.north
     assert theirs.push(EMPTY).status_code == 200
+
+
+def test_a_double_tap_is_one_phone(any_house: House) -> None:
+    """Four sign-ins of a new phone at the same moment: all go well, and there is one phone."""
+    proposed = any_house.phone().id
+
+    def tap(_: int) -> tuple[int, str]:
+        phone = any_house.phone()
+        phone.id = proposed
+        return phone.sign_in("nurse").status_code, phone.id
+
+    with ThreadPoolExecutor(4) as pool:
+        assert set(pool.map(tap, range(4))) == {(200, proposed)}
+    assert any_house.rows("SELECT id FROM devices") == [(proposed,)]
 
 
 def test_without_a_proposal_an_id_is_made(house: House) -> None:

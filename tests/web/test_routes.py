@@ -52,9 +52,9 @@ def call(phone: Phone, path: str, method: str, practice: str) -> int:
 # --- the document and the routes --------------------------------------------------------------------------------------
 
 
-def test_routes_and_document_are_the_same(house: House) -> None:
+def test_routes_and_document_are_the_same(still_house: House) -> None:
     """Both ways: nothing served that is not described, nothing described that is not served."""
-    served = {(path_of(str(rule)), method.lower()) for rule in house.app.url_map.iter_rules()
+    served = {(path_of(str(rule)), method.lower()) for rule in still_house.app.url_map.iter_rules()
               for method in rule.methods - {"HEAD"}}
     assert served == set(OPERATIONS)
 
@@ -67,9 +67,9 @@ def test_every_reference_leads_to_a_wire_file() -> None:
         assert registry().contents(reference)["type"] == "object"
 
 
-def test_the_document_is_served_as_it_stands(house: House) -> None:
+def test_the_document_is_served_as_it_stands(still_house: House) -> None:
     """Byte for byte, and the schemas beside it; no other file of the disk."""
-    phone = house.phone()
+    phone = still_house.phone()
     assert phone.call("GET", "/api/1/api.json").data == (WIRE / "api.json").read_bytes()
     for file in WIRE.glob("*.1.json"):
         assert phone.call("GET", f"/api/1/{file.name}").data == file.read_bytes()
@@ -171,9 +171,9 @@ def test_another_practice_is_like_none(any_house: House, path: str) -> None:
     ("GET", "/api/1/sign-in", 405, "method_not_allowed"), ("DELETE", "/api/1/me", 405, "method_not_allowed"),
     ("OPTIONS", "/api/1/sign-in", 405, "method_not_allowed"), ("TRACE", "/", 405, "method_not_allowed"),
     ("POST", "/", 405, "method_not_allowed"), ("PUT", "/api/1/api.json", 405, "method_not_allowed")])
-def test_no_such_route(house: House, method: str, path: str, status: int, code: str) -> None:
+def test_no_such_route(still_house: House, method: str, path: str, status: int, code: str) -> None:
     """The framework's own errors are problems as well, and 405 names what is allowed (RFC 9110, 15.5.6)."""
-    answer = house.phone().call(method, path)
+    answer = still_house.phone().call(method, path)
     assert (answer.status_code, answer.mimetype) == (status, "application/problem+json")
     assert answer.json is not None and answer.json["code"] == code and answer.json["type"] == "about:blank"
     assert status != 405 or answer.headers["Allow"]

@@ -23,9 +23,9 @@ HASHED = "/assets/index-Ab3_x-9Z.js"
     ("/manifest.webmanifest", "application/manifest+json", "no-cache"),
     ("/assets/plain.css", "text/css; charset=utf-8", "no-cache"),
     (HASHED, "text/javascript; charset=utf-8", "public, max-age=31536000, immutable")])
-def test_type_and_keeping(house: House, path: str, kind: str, keep: str) -> None:
+def test_type_and_keeping(still_house: House, path: str, kind: str, keep: str) -> None:
     """Only what carries a hash in its name may be kept without asking."""
-    answer = house.phone().call("GET", path)
+    answer = still_house.phone().call("GET", path)
     assert (answer.status_code, answer.content_type, answer.headers["Cache-Control"]) == (200, kind, keep)
     assert answer.data
 
@@ -33,16 +33,16 @@ def test_type_and_keeping(house: House, path: str, kind: str, keep: str) -> None
 @pytest.mark.parametrize(("accepts", "encoding", "starts"), [
     ("gzip, deflate, br, zstd", "br", b"brotli bytes"), ("gzip", "gzip", b"gzip bytes"), ("", None, b"export const"),
     ("br;q=0, gzip", "gzip", b"gzip bytes"), ("identity", None, b"export const"), ("*", "br", b"brotli bytes")])
-def test_compression(house: House, accepts: str, encoding: str | None, starts: bytes) -> None:
+def test_compression(still_house: House, accepts: str, encoding: str | None, starts: bytes) -> None:
     """The best that was built and that the browser takes (RFC 9110, 12.5.3); caches are told that it depends."""
-    answer = house.phone().call("GET", HASHED, headers={"Accept-Encoding": accepts})
+    answer = still_house.phone().call("GET", HASHED, headers={"Accept-Encoding": accepts})
     assert answer.headers.get("Content-Encoding") == encoding and answer.data.startswith(starts)
     assert answer.headers["Vary"] == "Accept-Encoding"
 
 
-def test_not_modified(house: House) -> None:
+def test_not_modified(still_house: House) -> None:
     """The same ETag gives 304 without a body and with every header; another encoding has another ETag."""
-    phone = house.phone()
+    phone = still_house.phone()
     first = phone.call("GET", HASHED, headers={"Accept-Encoding": "br"})
     again = phone.call("GET", HASHED, headers={"Accept-Encoding": "br", "If-None-Match": first.headers["ETag"]})
     assert (again.status_code, again.data) == (304, b"")
@@ -55,9 +55,9 @@ def test_not_modified(house: House) -> None:
     "/.hidden", "/outside.txt", HASHED + ".map", HASHED + ".br", "/assets/../index.html", "/..%2f..%2fetc%2fpasswd",
     "/%2e%2e/%2e%2e/etc/passwd", "/assets/..%5c..%5cindex.html", "/etc/passwd", "/assets", "/assets/",
     "/index.html%00.js", "//etc/passwd", "/patients"])
-def test_nothing_else_can_be_read(house: House, path: str) -> None:
+def test_nothing_else_can_be_read(still_house: House, path: str) -> None:
     """Hidden files, links that lead out, maps, climbing up: a plain 404, and no redirect."""
-    answer = house.phone().call("GET", path)
+    answer = still_house.phone().call("GET", path)
     assert answer.status_code == 404
     assert b"root:" not in answer.data and b"<title>shell" not in answer.data
 

@@ -69,9 +69,17 @@ def _password(file: Path | None) -> tuple[str, bool]:
     if file is None and not sys.stdin.isatty():
         return generated_password(), True
     try:
-        given = getpass.getpass("Password: ") if file is None else file.read_text(encoding="utf-8").split("\n")[0]
+        given = _typed() if file is None else file.read_text(encoding="utf-8").split("\n")[0]
     except OSError as error:
         raise _PasswordRefused(f"The password file cannot be read: {error.strerror}.") from error
     if not PASSWORD_LEAST <= len(given) <= PASSWORD_MOST:
         raise _PasswordRefused(f"A password has {PASSWORD_LEAST} to {PASSWORD_MOST} characters; four words do well.")
     return given, False
+
+
+def _typed() -> str:
+    """Asked twice: nobody sees what they type, and the first person of a practice has nobody to ask for another."""
+    given = getpass.getpass("Password: ")
+    if getpass.getpass("Once more: ") != given:
+        raise _PasswordRefused("The two passwords differ.")
+    return given

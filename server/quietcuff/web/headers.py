@@ -45,5 +45,4 @@ def set_up(app: Flask, tls: bool) -> None:
         if "Cache-Control" not in answer.headers or request.path.startswith("/api/") or answer.status_code >= 400:
             # an answer of the record, or an error, must not lie in a cache of the browser or of a network
             answer.headers["Cache-Control"] = "no-store"
-        answer.headers.pop("Server", None)
         return answer

@@ -11,6 +11,7 @@ from typing import Any
 
 from flask import Blueprint, Response, g, jsonify, request
 from sqlalchemy import Row, update
+from sqlalchemy.exc import IntegrityError
 
 from quietcuff.contract.read_json import read_json
 from quietcuff.contract.wire import check
@@ -35,7 +36,10 @@ def sign_in() -> Response:
         person = people.by_login(connection, login)
     if not parts().passwords.fits(person.password_hash if person else None, asked["password"]) or person is None:
         raise Refused(401, "sign_in_wrong")
-    device = _admit(person, asked, login, network)
+    try:
+        device = _admit(person, asked, login, network)
+    except IntegrityError:  # a double tap: the other request has just added this phone, so now it is known
+        device = _admit(person, asked, login, network)
     return _introduce(person.id, device)
 
 
