@@ -112,6 +112,8 @@ export async function quiet(phone: Phone): Promise<void> {
   }
 }
 
+export { newId } from "../../../client/src/offline/ids.ts";
+
 export const CAT = { species: "cat", name: "Bella" } as const;
 
 /** A measurement that both wire checks accept; invented. */
