@@ -31,8 +31,8 @@ class Phone:
         self.scripts: list[str] = [WATCH]
         self.page: Page
 
-    def open(self, path: str = "/") -> int:
-        """Cold start of the browser on this profile; returns its process id."""
+    def open(self, path: str = "/", offline: bool = False) -> int:
+        """Cold start of the browser on this profile, with a network or without; returns its process id."""
         self.context = self.playwright.chromium.launch_persistent_context(
             str(self.profile), executable_path=chromium_path(), headless=True, args=QUIET,
             viewport={"width": 360, "height": 740}, device_scale_factor=2, has_touch=True, is_mobile=True, locale="en-GB")
@@ -40,22 +40,28 @@ class Phone:
             self.context.add_init_script(script)
         self.page = self.context.pages[0] if self.context.pages else self.context.new_page()
         self._watch(self.page)
+        self.context.set_offline(offline)
         self.page.goto(self.url + path, wait_until="load")
         return self.process_id()
+
+    def back_in_reach(self) -> None:
+        """The network is back."""
+        assert self.context is not None
+        self.context.set_offline(False)
 
     def _watch(self, page: Page) -> None:
         page.on("console", lambda m: self.violations.append(m.text) if "CSP violation" in m.text
                 or "Content Security Policy" in m.text else None)
         page.on("pageerror", lambda e: self.violations.append(f"page error: {e}"))
 
-    def new_tab(self, path: str = "/") -> Page:
-        """Close this tab without warning and open another, as a phone does when it is short of memory."""
+    def kill_tab(self) -> Page:
+        """Close this tab without warning and open its address anew, as a phone does when it is short of memory."""
         assert self.context is not None
-        old = self.page
+        old, address = self.page, self.page.url
         self.page = self.context.new_page()
         self._watch(self.page)
         old.close(run_before_unload=False)
-        self.page.goto(self.url + path, wait_until="load")
+        self.page.goto(address, wait_until="load")
         return self.page
 
     def process_id(self) -> int:

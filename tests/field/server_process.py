@@ -13,6 +13,7 @@ import sys
 import time
 import urllib.error
 import urllib.request
+from contextlib import closing
 from pathlib import Path
 
 PASSWORD = "a pass phrase for the field tests"
@@ -53,11 +54,11 @@ class ServerProcess:
 
     def start(self) -> int:
         """Start and wait until it answers. Returns gunicorn's process id."""
-        log = (self.data / "gunicorn.log").open("ab")
-        self.process = subprocess.Popen(
-            [sys.executable, "-m", "gunicorn", "quietcuff.app:create_app()", "-k", "gthread", "-w", "2", "--threads", "8",
-             "--no-control-socket", "-b", f"127.0.0.1:{self.port}"],
-            env=self.environment, stdout=log, stderr=log, start_new_session=True)
+        with (self.data / "gunicorn.log").open("ab") as log:
+            self.process = subprocess.Popen(
+                [sys.executable, "-m", "gunicorn", "quietcuff.app:create_app()", "-k", "gthread", "-w", "2", "--threads", "8",
+                 "--no-control-socket", "-b", f"127.0.0.1:{self.port}"],
+                env=self.environment, stdout=log, stderr=log, start_new_session=True)
         self._wait_until_ready()
         return self.process.pid
 
@@ -84,7 +85,7 @@ class ServerProcess:
 
     def rows(self, question: str, *values: object) -> list[tuple]:
         """Read the database file itself, past the server."""
-        with sqlite3.connect(f"file:{self.database}?mode=ro", uri=True) as database:
+        with closing(sqlite3.connect(f"file:{self.database}?mode=ro", uri=True)) as database:
             return database.execute(question, values).fetchall()
 
     @property

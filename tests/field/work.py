@@ -1,0 +1,57 @@
+"""What a person does with a phone, step by step, through roles and names only. Holds no expectation about results."""
+
+from tests.field.phone import Phone
+from tests.field.server_process import PASSWORD
+
+
+def sign_in(phone: Phone, login: str = "ada") -> None:
+    """First start with a network: sign in, read the cautions, wait until the shell is kept for a start without one."""
+    phone.fill("Login", login)
+    phone.fill("Password", PASSWORD)
+    phone.tap("I have read this")
+    phone.tap("Sign in")
+    phone.page.get_by_role("heading", name="Patients", exact=True).wait_for()
+    phone.page.evaluate("navigator.serviceWorker.ready.then(() => true)")
+
+
+def add_animal(phone: Phone, species: str, name: str, mark: str) -> None:
+    """From the list of patients to the page of a new one."""
+    phone.tap("Add animal")
+    phone.choose("Species", species)
+    phone.fill("Name", name)
+    phone.fill("Mark", mark)
+    phone.tap("Save animal")
+    phone.page.get_by_role("heading", name=name).first.wait_for()
+
+
+def set_up(phone: Phone, demeanour: str, rest_min: str, place: str) -> None:
+    """The part *Set-up*."""
+    phone.tap("Show Set-up")
+    phone.choose("Demeanour", demeanour)
+    phone.fill("Quiet time before the first reading, in minutes", rest_min)
+    phone.choose("Place", place)
+
+
+def cuff(phone: Phone, method: str, circumference: str, bag: str, take: str, site: str, posture: str) -> None:
+    """The part *Cuff*: the limb is measured, the cuff that is offered from the bag is taken."""
+    phone.tap("Show Cuff")
+    phone.choose("Method", method)
+    phone.fill("Cuff widths in the bag, in mm", bag)
+    phone.page.keyboard.press("Tab")
+    phone.fill("Limb circumference", circumference)
+    phone.page.keyboard.press("Tab")
+    phone.tap(f"Take the {take} mm cuff")
+    phone.choose("Site", site)
+    phone.choose("Posture", posture)
+
+
+def add_readings(phone: Phone, *readings: str) -> None:
+    """Readings by the number pad. Of several numbers ("152 118 95 180") the third digit moves on; *Skip* does where there are only two."""
+    for reading in readings:
+        numbers = reading.split()
+        for at, number in enumerate(numbers):
+            phone.type_number(number)
+            if len(number) < 3 and at + 1 < len(numbers):
+                phone.tap("Skip")
+        phone.tap("Add")
+        phone.page.get_by_text(numbers[0], exact=True).first.wait_for()
