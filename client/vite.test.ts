@@ -6,15 +6,14 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 const here = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+const PACKAGES = /^(vitest|fake-indexeddb|idb|preact|@preact\/signals)(\/.*)?$/;
 
 export default defineConfig({
   root: here(".."),
   cacheDir: here("node_modules/.vite"),
   oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
   resolve: {
-    alias: [
-      { find: /^(vitest|fake-indexeddb|idb|preact|@preact\/signals)(\/.*)?$/, replacement: `${here("node_modules")}/$1$2` },
-    ],
+    alias: [{ find: PACKAGES, replacement: `${here("node_modules")}/$1$2` }],
   },
   test: {
     include: ["tests/client/**/*.test.ts", "tests/client/**/*.test.tsx"],

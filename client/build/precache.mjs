@@ -4,7 +4,7 @@
  */
 import { injectManifest } from "workbox-build";
 
-/** Only files Vite named by their content; a name that merely looks like it, such as icon-maskable.svg, needs a hash. */
+/** Only files Vite named by their content; one that merely looks like it, such as icon-maskable.svg, needs a hash. */
 const HASHED = /^assets\/.+-[\w-]{8}\.\w+$/;
 const LARGEST_BYTES = 500_000;
 

@@ -1,5 +1,5 @@
 /*
- * Writes client/src/contract/wire_types.ts from shared_schemas/wire, one interface per schema: `patient.1` is `Patient1`.
+ * Writes client/src/contract/wire_types.ts from shared_schemas/wire, one type per schema: `patient.1` is `Patient1`.
  * The types are never written by hand, so that they cannot say something else than the check does.
  */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";

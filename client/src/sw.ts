@@ -3,7 +3,8 @@
  * It must not touch the API or a record, imports nothing of ours, and never takes over by itself: a page with an open
  * measurement would find its files gone.
  */
-import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute, type PrecacheEntry } from "workbox-precaching";
+import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from "workbox-precaching";
+import type { PrecacheEntry } from "workbox-precaching";
 import { NavigationRoute, registerRoute } from "workbox-routing";
 
 declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: readonly (string | PrecacheEntry)[] };

@@ -18,7 +18,8 @@ from tests.both_engines.phone_engine import PhoneEngine
 
 CASES = json.loads((Path(__file__).parents[1] / "vectors" / "number.json").read_text(encoding="utf-8"))["cases"]
 UNITS = {"mm": 1, "cm": 10, "mmHg": 1}
-SIGNS = [*"0123459.,-+e x", "\u066b", "\u0660", "\u0665", "\u06f3", "\u0967", "\uff11", "\u00a0", "\t", "mm", "cm", "CM"]
+FOREIGN_SIGNS = ["\u066b", "\u0660", "\u0665", "\u06f3", "\u0967", "\uff11", "\u00a0"]
+SIGNS = [*"0123459.,-+e x\t", *FOREIGN_SIGNS, "mm", "cm", "CM"]
 RANDOM_TEXTS = 4000
 
 

@@ -26,7 +26,7 @@ export interface NumberField {
 /** Zero of each script: ASCII, Arabic-Indic, Eastern Arabic-Indic, Devanagari, full width. */
 const ZEROS = [0x30, 0x660, 0x6f0, 0x966, 0xff10];
 
-/** Listed, not left to `trim`: the two languages disagree on what white space is. The last three are direction marks. */
+/** Listed, not left to `trim`: the two languages disagree on white space. The last three are direction marks. */
 const BLANK = "[ \\t\\r\\n\\u00a0\\u2009\\u202f\\u3000\\u200e\\u200f\\u061c]*";
 const FORM = new RegExp(`^${BLANK}([0-9]+)(?:[.,\\u066b]([0-9]+))?${BLANK}(.*?)${BLANK}$`, "s");
 const ALL_BLANK = new RegExp(`^${BLANK}$`);

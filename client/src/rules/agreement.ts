@@ -68,8 +68,8 @@ function longestPassingWindow(
 }
 
 /**
- * Ids of the readings far from the median. Everything is doubled or fourfold, since a median of an even count
- * has a half: |x − median| > mmhg is d2 > 2·mmhg, and |x − median| · 1000 > permille · MAD is 2000·d2 > permille·mad4.
+ * Ids of the readings far from the median. Everything is doubled or fourfold, since a median of an even count has
+ * a half: |x − median| > mmhg is d2 > 2·mmhg, and |x − median| · 1000 > permille · MAD is 2000·d2 > permille·mad4.
  */
 function suspectsOf(looked: readonly NumberedReading[], document: AgreementDocument): readonly string[] {
   const { of_latest, mmhg, mad_permille } = document.numbers.suspect;

@@ -52,7 +52,7 @@ export function boundsOf(
   };
 }
 
-/** Do these bounds alone say enough to act on? Throws when the deciding pressure is no edge: none could ever name it. */
+/** Do these bounds alone say enough to act on? Raises when the deciding pressure is no edge: none could name it. */
 export function boundsDecide(bounds: Bounds | undefined, document: BoundsDocument): boolean {
   const { at_least_mmhg: edges, decides_from_mmhg: decidesFrom } = document.numbers;
   if (!edges.includes(decidesFrom)) throw new Error(`bounds: ${decidesFrom} is no edge`);

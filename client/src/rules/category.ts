@@ -65,7 +65,7 @@ export function placingOf(measurement: Measurement, set: SetWork, document: Cate
   return { category };
 }
 
-/** The edges the mean could lie on the other side of, lowest first: mean − m < edge ≤ mean + m, in rounded tenths. */
+/** Edges the mean could lie on the other side of, lowest first: mean − m < edge ≤ mean + m, in rounded tenths. */
 export function nearEdges(set: SetWork, document: CategoryDocument): readonly number[] {
   const { mean_tenths_mmhg: mean = 0, ci95_half_width_tenths_mmhg: halfWidth = 0 } = set.averages.systolic ?? {};
   const margin = Math.max(halfWidth, document.numbers.near_edge_tenths_mmhg);

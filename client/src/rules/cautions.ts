@@ -117,6 +117,11 @@ function isGapUnknown({ set, numbers }: Looked): boolean {
   return hasCloseTimes(set.given.readings, numbers.gap_unknown.readings, numbers.gap_unknown.within_s);
 }
 
+/** Times typed in afterwards say nothing about the gaps, so `gap_unknown` stands instead. */
+function isGapShort(looked: Looked): boolean {
+  return !isGapUnknown(looked) && hasShortGap(looked.set.given.readings, looked.numbers.gap_short_s);
+}
+
 /** Every caution in the order shown; the document says which way it points and how much it weighs. */
 const CLAIMS: readonly (readonly [string, Claim])[] = [
   ["rest_short", isRestShort],
@@ -135,7 +140,7 @@ const CLAIMS: readonly (readonly [string, Claim])[] = [
   ["rising", isRising],
   ["pulse_differs", doesPulseDiffer],
   ["sitting_up", ({ set }) => set.given.posture === "sitting"],
-  ["gap_short", (looked) => !isGapUnknown(looked) && hasShortGap(looked.set.given.readings, looked.numbers.gap_short_s)],
+  ["gap_short", isGapShort],
   ["gap_unknown", isGapUnknown],
   ["odd_gauge_value", isGaugeValueOdd],
   ["not_comparable", isNotComparable],

@@ -20,7 +20,8 @@ function start(): void {
   listeners = new Map();
   taken = [];
   const scope: Record<string, unknown> = {
-    addEventListener: (type: string, listener: Listener) => listeners.set(type, [...(listeners.get(type) ?? []), listener]),
+    addEventListener: (type: string, listener: Listener) =>
+      listeners.set(type, [...(listeners.get(type) ?? []), listener]),
     skipWaiting: () => Promise.resolve(taken.push("skipWaiting")),
     clients: { claim: () => Promise.resolve(taken.push("claim")) },
     registration: { scope: `${ORIGIN}/` },

@@ -1,6 +1,6 @@
 /*
  * The wire check: its order of problems, its codes, JSON Pointers (RFC 6901), and the two rules a schema cannot say.
- * Expected values follow from the schemas and from the fixed order; the pointer escapes are those of RFC 6901, section 5.
+ * Expected values follow from the schemas and the fixed order; the pointer escapes are those of RFC 6901, section 3.
  */
 import { describe, expect, test } from "vitest";
 import { check, checkMeasurement } from "../../../client/src/contract/wire.ts";
@@ -111,7 +111,8 @@ describe("what a schema cannot say of a measurement", () => {
 
   test("ids are unique in the measurement, not only in the set", () => {
     const set = { method: "doppler", readings: [reading] };
-    expect(checkMeasurement({ species: "dog", sets: [set, set] })).toEqual(problem("/sets/1/readings/0/id", "id_twice"));
+    const twice = problem("/sets/1/readings/0/id", "id_twice");
+    expect(checkMeasurement({ species: "dog", sets: [set, set] })).toEqual(twice);
   });
 });
 

@@ -8,7 +8,11 @@ const five: Values = [150, 150, 150, 150, 150];
 const cautions = (values: Values, ofSet: Partial<MeasurementSet> = {}, ofVisit: Partial<Measurement> = {}): string[] =>
   keys(assessed(values, ofSet, ofVisit));
 const spaced = (seconds: number[], values: Values = five): Partial<MeasurementSet> => ({
-  readings: values.map((value, index) => ({ id: `t${index}`, systolic_mmhg: value as number, taken_s: seconds[index] })),
+  readings: values.map((value, index) => ({
+    id: `t${index}`,
+    systolic_mmhg: value as number,
+    taken_s: seconds[index],
+  })),
 });
 
 test("a calm, rested dog with a good cuff has none, and leans no way", () => {
@@ -47,7 +51,10 @@ describe("of the set", () => {
     [{ posture: "sitting" }, ["sitting_up"]],
     [{ posture: "sternal" }, []],
     [{ method: "oscillometric", limb_circumference_mm: 70, cuff_width_mm: 28 }, ["oscillometric_high"]],
-    [{ method: "oscillometric", limb_circumference_mm: 69, cuff_width_mm: 28 }, ["oscillometric_high", "oscillometric_small"]],
+    [
+      { method: "oscillometric", limb_circumference_mm: 69, cuff_width_mm: 28 },
+      ["oscillometric_high", "oscillometric_small"],
+    ],
   ] as [Partial<MeasurementSet>, string[]][])("%j: %j", (set, expected) => {
     expect(cautions(five, set)).toEqual(expected);
   });
@@ -103,7 +110,12 @@ describe("minor", () => {
     expect(cautions([], spaced([0, 30, 60, 90, 119]))).toEqual(["gap_short"]);
     expect(cautions([], spaced([0, 10, 20, 90, 120]))).toEqual(["gap_unknown"]);
     expect(cautions([], spaced([0, 10, 21, 90, 120]))).toEqual(["gap_short"]);
-    expect(cautions([], { readings: [{ id: "a", systolic_mmhg: 1, taken_s: 0 }, { id: "b", systolic_mmhg: 1 }] })).toEqual([]);
+    const untimed = [
+      { id: "a", systolic_mmhg: 150, taken_s: 0 },
+      { id: "b", systolic_mmhg: 150 },
+      { id: "c", systolic_mmhg: 150, taken_s: 5 },
+    ];
+    expect(cautions([], { readings: untimed })).toEqual([]);
   });
   test("an odd value on an aneroid gauge, averaged", () => {
     expect(cautions([150, 150, 150, 150, 151], { gauge: "aneroid" })).toEqual(["odd_gauge_value"]);
@@ -112,9 +124,11 @@ describe("minor", () => {
   });
   test("not comparable: both known and different, or the cuff share off by more than 50 permille", () => {
     const known = { site: "forearm", posture: "sternal", instrument: "one" };
-    const previous = (more: object) => ({ place: "clinic", previous: { method: "doppler", ...known, ...more } }) as never;
+    const previous = (more: object) =>
+      ({ place: "clinic", previous: { method: "doppler", ...known, ...more } }) as Partial<Measurement>;
+    const others = [{ method: "oscillometric" }, { site: "tail_base" }, { posture: "sitting" }, { instrument: "two" }];
     expect(cautions(five, known, previous({}))).toEqual([]);
-    for (const more of [{ method: "oscillometric" }, { site: "tail_base" }, { posture: "sitting" }, { instrument: "two" }]) {
+    for (const more of others) {
       expect(cautions(five, known, previous(more))).toEqual(["not_comparable"]);
     }
     expect(cautions(five, known, previous({ place: "home" }))).toEqual(["not_comparable"]);

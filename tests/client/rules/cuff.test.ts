@@ -28,7 +28,7 @@ describe("fit at the limits, circumference 1000 mm so that a mm is a permille", 
   });
 });
 
-test("the share is judged exactly, not rounded: 50 of 111 mm shows 450 permille but is 450.45, hence no longer good", () => {
+test("the share is judged exactly: 50 of 111 mm shows 450 permille but is 450.45, hence no longer good", () => {
   expect(cuffFit("dog", 111, 50, cuff)).toEqual({
     target_tenths_mm: 444,
     share_permille: 450,
@@ -50,8 +50,8 @@ describe("choice from a bag", () => {
     expect(chooseCuff("dog", 100, [34, 45], cuff)).toMatchObject({ choice_mm: 45, fit: "good" });
   });
 
-  test("between two of equal fit the larger from 333 permille of the gap on: circumference 25 m, target 10 000 mm", () => {
-    // gap 1000 mm: (10 000 − 9 667) · 1000 = 333 · 1000 takes the larger, one mm nearer the smaller.
+  test("between two of equal fit the larger from 333 permille of the gap on", () => {
+    // Circumference 25 m, target 10 000 mm, gap 1000 mm: (10 000 − 9 667) · 1000 = 333 · 1000 takes the larger, one mm nearer the smaller.
     expect(chooseCuff("dog", 25_000, [9_667, 10_667], cuff)).toMatchObject({ choice_mm: 10_667 });
     expect(chooseCuff("dog", 25_000, [9_668, 10_668], cuff)).toMatchObject({ choice_mm: 9_668 });
     expect(chooseCuff("dog", 1000, [350, 450], cuff)).toMatchObject({ choice_mm: 450 });
@@ -63,7 +63,8 @@ describe("choice from a bag", () => {
 
   test("only one candidate at either end", () => {
     expect(chooseCuff("dog", 100, [45, 60], cuff)).toMatchObject({ choice_mm: 45 });
-    expect(chooseCuff("dog", 100, [20, 30], cuff)).toMatchObject({ choice_mm: 30, fit: "usable", expect: "reads_high" });
+    const narrow = { choice_mm: 30, fit: "usable", expect: "reads_high" };
+    expect(chooseCuff("dog", 100, [20, 30], cuff)).toMatchObject(narrow);
   });
 
   test("a poor winner is no choice", () => {
