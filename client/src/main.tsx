@@ -5,6 +5,7 @@ import "./look/tokens.css";
 import "./look/base.css";
 import "./look/parts.css";
 import "./look/measure.css";
+import "./look/series.css";
 import { hasWords, say } from "./contract/words";
 import { openPhone, PhoneTrouble } from "./offline/journal";
 import { showLook } from "./parts/look";

@@ -46,7 +46,7 @@ skip-to-content = To the content
 look-change = Look: { $look }
 look-day = day
 look-dim = dim
-look-outdoor = outdoor
+look-outdoor = sun
 unsent-count = { $n ->
     [0] 0 not sent
     [one] 1 not sent
@@ -97,7 +97,7 @@ patients-none = No animals on this phone yet.
 patients-none-found = No animal matches “{ $text }”.
 patients-drafts = Not filed yet
 patients-all = Animals
-draft-name-none = Animal not chosen yet
+draft-name-none = No animal yet
 draft-line = { $name }: { $n ->
     [0] no readings yet
     [one] 1 reading
@@ -208,7 +208,7 @@ choice-no-fit = No cuff in the bag fits this limb. The target is { $target } mm.
 choice-line = { $mm } mm: { $fit }, { $share } of the limb. The target is { $target } mm.
 choice-ask = Enter the limb circumference to see which cuff fits.
 field-width = Width used
-width-other = Another
+width-other = Other
 field-width-other = Width used, in mm
 used-line = { $mm } mm is { $share } of the limb: { $fit }.
 used-cuff = { $mm } mm cuff
@@ -235,7 +235,7 @@ height-below = Below
 field-height-by = By how much
 height-5 = 5 cm
 height-10 = 10 cm
-height-other = Another
+height-other = Other
 field-height-other = Distance from the heart, in cm
 
 ask-number = { $field } must be a number, like { $example }
@@ -266,12 +266,13 @@ new-set = New set
 finish = Finish
 file = File
 readings-all = { $n ->
+    [0] No readings
     [one] 1 reading
    *[other] All { $n } readings
   }
 readings-keys = Back to the keys
 readings-none = No readings yet
-readings-latest = Reading { $n }
+reading-latest = { $n }: { $standing }
 reading-in-list = Reading { $n }: { $value }, { $standing }
 reading-pick = Choose a reading to set it aside or put it back.
 set-number = Set { $n }
@@ -329,13 +330,10 @@ file-another = Another animal
 
 verdict-steady = Readings agree
 verdict-steady-more = The readings agree with each other. They can still all be too high if the animal is not yet calm.
-verdict-falling = Coming down
-verdict-falling-more = The readings are still coming down. Go on until they agree.
-verdict-scattered = Scattered
-verdict-scattered-more = The readings differ too much to average. Go on, or look at whether one of them was disturbed.
-verdict-scattered-suspects = Look again at { $values }: far from the others. You decide.
-verdict-too-few = Too few
-verdict-too-few-more = { $n ->
+verdict-falling = Coming down: go on until they agree
+verdict-scattered = Scattered: too far apart to average
+verdict-scattered-suspects = Scattered: look again at { $values }
+verdict-too-few = Too few: { $n ->
     [one] 1 more reading needed
    *[other] { $n } more readings needed
   }
@@ -404,10 +402,10 @@ bounds-both = Every reading was { $at_least } or above and below { $below }.
 
 result-mean = Systolic mean
 result-mean-line = { $mean } mmHg from { $n ->
-    [one] 1 reading
-   *[other] { $n } readings
+    [one] 1 reading.
+   *[other] { $n } readings.
   }
-result-mean-provisional = { $mean } mmHg, for orientation only: the readings do not agree yet
+result-mean-provisional = { $mean } mmHg, for orientation only: the readings do not agree yet.
 result-no-mean = No mean: nothing counts yet.
 result-spread = They differ by { $spread } of their mean; standard deviation { $sd } mmHg.
 result-interval = If you went on now, the average would probably stay between { $low } and { $high }. Another day it can easily differ by 20 or more.
@@ -425,29 +423,29 @@ cautions-minor = Also noted
 cautions-none = Nothing noted that bends the value.
 direction-high = may be too high
 direction-low = may be too low
-direction-either = either way
+direction-either = may be wrong either way
 
-caution-rest-short = Rested less than { $minutes } minutes, or not noted.
-caution-tense = The animal was tense.
-caution-fighting = The animal was fighting.
-caution-calmed = A calming drug was on board.
-caution-cuff-narrow = The cuff is narrow for this limb.
-caution-cuff-wide = The cuff is wide for this limb.
-caution-cuff-unknown = Limb circumference or cuff width was not noted.
-caution-height-off = The cuff was { $cm } cm or more off the level of the heart.
-caution-irregular-rhythm = The rhythm is irregular.
-caution-oscillometric-high = A machine measures high pressures too low; this mean is { $from } or more.
-caution-oscillometric-small = A machine is less sure on a limb under { $cm } cm.
-caution-many-set-aside = More than one reading in { $one_in } was set aside.
-caution-one-sided = All readings set aside lie on the same side of the others.
-caution-rising = The readings rise: the animal may be growing tense.
-caution-pulse-differs = The machine's pulse and the pulse felt differ.
-caution-sitting-up = Measured sitting up.
-caution-gap-short = Less than { $seconds } seconds between two readings.
-caution-gap-unknown = Readings were entered together, afterwards: their gaps are not known.
-caution-odd-gauge-value = A value between the marks of the gauge, which goes in steps of { $step }.
-caution-not-comparable = Measured differently from last time: compare with care.
-caution-unlikely-confirmed = An unusual value was kept.
+caution-rest-short = Rested less than { $minutes } minutes, or not noted
+caution-tense = The animal was tense
+caution-fighting = The animal was fighting
+caution-calmed = A calming drug was on board
+caution-cuff-narrow = The cuff is narrow for this limb
+caution-cuff-wide = The cuff is wide for this limb
+caution-cuff-unknown = Limb circumference or cuff width was not noted
+caution-height-off = The cuff was { $cm } cm or more off the level of the heart
+caution-irregular-rhythm = The rhythm is irregular
+caution-oscillometric-high = A machine measures high pressures too low; this mean is { $from } or more
+caution-oscillometric-small = A machine is less sure on a limb under { $cm } cm
+caution-many-set-aside = More than one reading in { $one_in } was set aside
+caution-one-sided = All readings set aside lie on the same side of the others
+caution-rising = The readings rise: the animal may be growing tense
+caution-pulse-differs = The machine's pulse and the pulse felt differ
+caution-sitting-up = Measured sitting up
+caution-gap-short = Less than { $seconds } seconds between two readings
+caution-gap-unknown = Readings were entered together, afterwards: their gaps are not known
+caution-odd-gauge-value = A value between the marks of the gauge, which goes in steps of { $step }
+caution-not-comparable = Measured differently from last time: compare with care
+caution-unlikely-confirmed = An unusual value was kept
 
 worked-title = How this was worked out
 worked-rules = Rule set { $name }
@@ -474,8 +472,7 @@ source-published-not-read = published, not re-read by us: { $why }
 source-common-practice = common practice: { $why }
 source-from-memory = from memory: { $why }
 source-project = our own figure: { $why }
-caution-line = { $caution } ({ $direction })
-verdict-too-few-line = Too few: { $more }
+caution-line = { $caution }: { $direction }.
 worked-pulse = pulse { $pulse }
 
 ## sync: saved, sending, in the record, needs you

@@ -21,7 +21,7 @@ export function Choices<T extends string>({ name, label, answers, value, narrow,
   return (
     <fieldset class="choices">
       <legend>{label}</legend>
-      <div class={narrow ? "choice-row narrow" : "choice-row"}>
+      <div class={`choice-row ${narrow ? "narrow" : answers.length === 4 ? "pairs" : ""}`}>
         {answers.map((answer) => (
           <label class="choice" key={answer.value}>
             <input

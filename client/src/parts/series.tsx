@@ -18,14 +18,14 @@ export function Series({ shape, label }: { shape: SeriesShape; label: string }):
       <path class="base" d={`M0 ${height - 1}H${width}`} />
       {shape.edges.map((edge) => (
         <g key={edge.mmhg}>
-          <path class="edge" d={`M0 ${edge.y}H${width - 30}`} />
+          <path class="edge" d={`M0 ${edge.y}H${width - 40}`} />
           <text x={width} y={edge.y + 4} text-anchor="end">
             {edge.mmhg}
           </text>
         </g>
       ))}
-      {interval && <rect class="interval" x="0" y={interval.top} width={width - 34} height={interval.bottom - interval.top} />}
-      {mean !== undefined && <path class="mean" d={`M0 ${mean}H${width - 34}`} />}
+      {interval && <rect class="interval" x="0" y={interval.top} width={width - 40} height={interval.bottom - interval.top} />}
+      {mean !== undefined && <path class="mean" d={`M0 ${mean}H${width - 40}`} />}
       {shape.left_out > 0 && (
         <text x="0" y="12">
           +{shape.left_out}

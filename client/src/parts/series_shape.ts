@@ -35,8 +35,9 @@ export interface SeriesShape {
   edges: { y: number; mmhg: number }[];
 }
 
-const SIZE = { width: 336, height: 92, top: 26, bottom: 12, label_gap: 11 };
-const SHOWN_MOST = 10;
+const SIZE = { height: 84, top: 26, bottom: 10, label_gap: 11, edge_label: 40 };
+/** Least room for a number of three digits beside its neighbour. */
+const STEP_LEAST = 28;
 /** The least span shown, so that a steady series looks steady. */
 const SPAN_LEAST_MMHG = 40;
 
@@ -46,17 +47,21 @@ function spanOf(values: number[]): { low: number; high: number } {
   return { low: low - missing / 2, high: high + missing / 2 };
 }
 
-/** Shapes of the latest ten readings (`left_out` says how many came before); edges only where they lie in the span shown. */
-export function seriesShape(readings: Taken[], revealed?: Revealed): SeriesShape {
-  const shown = readings.slice(-SHOWN_MOST);
+/**
+ * Shapes of as many of the latest readings as have room in `width` px (`left_out` says how many came before);
+ * edges only where they lie in the span shown.
+ */
+export function seriesShape(readings: Taken[], width: number, revealed?: Revealed): SeriesShape {
+  const room = width - (revealed ? SIZE.edge_label : 0);
+  const shown = readings.slice(-Math.floor(room / STEP_LEAST));
   const values = shown.flatMap(({ systolic_mmhg }) => (systolic_mmhg === undefined ? [] : [systolic_mmhg]));
   if (revealed) values.push(revealed.mean);
   const span = spanOf(values.length > 0 ? values : [0]);
   const floor = SIZE.height - SIZE.bottom;
   const yOf = (mmhg: number): number => floor - ((mmhg - span.low) / (span.high - span.low)) * (floor - SIZE.top);
-  const step = SIZE.width / Math.max(shown.length, 5);
+  const step = room / Math.max(shown.length, 5);
   const marks = shown.map((reading, at): Mark => markOf(reading, step * (at + 0.5), yOf, floor));
-  const shape: SeriesShape = { ...size(), left_out: readings.length - shown.length, marks, edges: [] };
+  const shape: SeriesShape = { width, height: SIZE.height, left_out: readings.length - shown.length, marks, edges: [] };
   if (!revealed) return shape;
   shape.mean = yOf(revealed.mean);
   if (revealed.half_width !== undefined) {
@@ -65,10 +70,6 @@ export function seriesShape(readings: Taken[], revealed?: Revealed): SeriesShape
   const inSpan = revealed.edges.filter((mmhg) => mmhg >= span.low && mmhg <= span.high);
   shape.edges = inSpan.map((mmhg) => ({ mmhg, y: yOf(mmhg) }));
   return shape;
-}
-
-function size(): { width: number; height: number } {
-  return { width: SIZE.width, height: SIZE.height };
 }
 
 function markOf(reading: Taken, x: number, yOf: (mmhg: number) => number, floor: number): Mark {

@@ -76,19 +76,21 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
     document.title = say("page-title", { page: title });
   }, [title]);
   return (
-    <div class="page">
+    <div class={open.part === "readings" ? "page still" : "page"}>
       <Head unsent={status.unsent}>
+        <div class="head-measure">
         <a class="link back" href={open.measurement.patient ? `#/patient/${open.measurement.patient}` : "#/patients"} aria-label={say("back-to-patients")}>
           ‹
         </a>
         <h1>
           {open.name ?? say("draft-name-none")}
-          <span class="small quiet"> {[say(`species-${open.measurement.species}`), open.mark].filter(Boolean).join(" · ")}</span>
+          <span class="small quiet">{[say(`species-${open.measurement.species}`), open.mark].filter(Boolean).join(" · ")}</span>
         </h1>
+        </div>
       </Head>
       <main class="main measure" id="content" tabIndex={-1}>
         <Unkept keeper={keeper} />
-        <Folds open={open} keeping={keeping} />
+        {!(open.part === "readings" && open.sheet) && <Folds open={open} keeping={keeping} />}
         <PartNow open={open} keeping={keeping} />
       </main>
     </div>

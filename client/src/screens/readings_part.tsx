@@ -14,12 +14,10 @@ import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
 import { ReadingsSheet } from "./readings_sheet";
 import { added, attempted, finished, setAside } from "./series";
 import { undone } from "./undo";
-import { sayAct, saying, standingWords, valueOf, verdictLines } from "./wording";
+import { sayAct, saying, standingWords, valueOf, verdictLine } from "./wording";
 
-/** A reading's id: short, unique in its measurement as far as chance allows, and made once. */
-export function readingId(): string {
-  return newId();
-}
+/** Width of the row beside the newest reading, in px. */
+const ROW_WIDTH = 232;
 
 /** Takes the latest act back and says which. */
 export function undo(open: Open): Open {
@@ -41,7 +39,7 @@ function pressed(key: Key, open: Open, at_ms: number, id: string): Open {
 function PadFields({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
   const onAdd = (): void => add(keeping);
   return (
-    <div class="pad-fields">
+    <div class={setNow(open).method === "oscillometric" ? "pad-fields several" : "pad-fields"}>
       {fieldsOf(setNow(open).method).map((field: PadField) => (
         <div class="pad-field" key={field} data-now={String(open.pad.field === field)}>
           <label for={`pad-${field}`}>{say(`pad-${field}`)}</label>
@@ -65,7 +63,7 @@ function PadFields({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Ele
 }
 
 function add(keeping: Keeping): void {
-  const [at_ms, id] = [Date.now(), readingId()];
+  const [at_ms, id] = [Date.now(), newId()];
   keeping.act((head) => added(head, at_ms, id, limits()));
 }
 
@@ -74,34 +72,32 @@ function Seen({ open }: { open: Open }): JSX.Element {
   const assessment = judged(open);
   const at = open.measurement.sets.length - 1;
   const latest = set.readings[set.readings.length - 1];
-  const verdict = verdictLines(assessment, at, open);
   const taken = set.readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
   return (
     <div class="seen">
-      <div role="status">
-        <p class="verdict">
-          {at > 0 && `${say("set-number", { n: String(at + 1) })} · `}
-          {verdict[0]}
-        </p>
-        {verdict.slice(1).map((line) => (
-          <p class="small" key={line}>
-            {line}
-          </p>
-        ))}
-      </div>
-      {taken.length > 0 && <Series shape={seriesShape(taken)} label={say("row-title")} />}
-      {latest && <Latest reading={latest} n={set.readings.length} open={open} />}
+      <p class="verdict" role="status">
+        {at > 0 && `${say("set-number", { n: String(at + 1) })} · `}
+        {verdictLine(assessment, at, open)}
+      </p>
+      {latest && (
+        <div class="row-and-latest">
+          <Series shape={seriesShape(taken, ROW_WIDTH)} label={say("row-title")} />
+          <Latest reading={latest} n={set.readings.length} standing={standingWords(assessment, at, latest)} />
+        </div>
+      )}
     </div>
   );
 }
 
-function Latest({ reading, n, open }: { reading: Reading; n: number; open: Open }): JSX.Element {
-  const standing = standingWords(judged(open), open.measurement.sets.length - 1, reading);
+/** The newest reading, large enough to be checked at arm's length before the next one. */
+function Latest({ reading, n, standing }: { reading: Reading; n: number; standing: string }): JSX.Element {
+  const value = valueOf(reading);
+  const systolic = reading.systolic_mmhg;
   return (
     <p class="latest">
-      <span class="small">{say("readings-latest", { n: String(n) })}</span>
-      <span class="value">{valueOf(reading)}</span>
-      <span class="small">{standing}</span>
+      <span class={systolic === undefined ? "value words" : "value"}>{systolic ?? value}</span>
+      {systolic !== undefined && value !== String(systolic) && <strong>{value}</strong>}
+      <span class="small">{say("reading-latest", { n: String(n), standing })}</span>
     </p>
   );
 }
@@ -110,30 +106,39 @@ function Latest({ reading, n, open }: { reading: Reading; n: number; open: Open 
 export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
   const set = setNow(open);
   const latest = set.readings[set.readings.length - 1];
-  const unkept = keeping.unkept();
+  const several = set.method === "oscillometric";
   return (
     <section class="readings" aria-label={say("part-readings")}>
       <Seen open={open} />
       <Said open={open} />
-      <PadFields open={open} keeping={keeping} />
-      {unkept && <p class="unkept-text">{Object.values(unkept.pad.texts).join(" ")}</p>}
       {open.sheet ? (
         <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} />
       ) : (
-        <NumberPad
-          several={set.method === "oscillometric"}
-          latest={latest?.set_aside ? "put_back" : "set_aside"}
-          onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
-          onKey={(key) => {
-            const [at_ms, id] = [Date.now(), readingId()];
-            keeping.act((head) => pressed(key, head, at_ms, id));
-          }}
-          onAdd={() => add(keeping)}
-        />
+        <>
+          <PadFields open={open} keeping={keeping} />
+          <Unkept keeping={keeping} />
+          <NumberPad
+            several={several}
+            latest={latest?.set_aside ? "put_back" : "set_aside"}
+            onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
+            onKey={(key) => {
+              const [at_ms, id] = [Date.now(), newId()];
+              keeping.act((head) => pressed(key, head, at_ms, id));
+            }}
+            onAdd={() => add(keeping)}
+          />
+          <Below open={open} keeping={keeping} />
+        </>
       )}
-      <Below open={open} keeping={keeping} />
     </section>
   );
+}
+
+/** Digits that are typed and not on disk, shown apart from those that are. */
+function Unkept({ keeping }: { keeping: Keeping }): JSX.Element | null {
+  const unkept = keeping.unkept();
+  if (!unkept) return null;
+  return <p class="unkept-text">{Object.values(unkept.pad.texts).filter(Boolean).join(" ")}</p>;
 }
 
 function Said({ open }: { open: Open }): JSX.Element | null {

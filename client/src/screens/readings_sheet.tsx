@@ -95,7 +95,7 @@ function OneReading({ reading, n, standing, chosen, keeping }: OneProps): JSX.El
         onClick={() => keeping.act((head) => ({ ...head, sheet: chosen ? { kind: "list" } : { kind: "list", id } }))}
       >
         <span class="small">{n}</span>
-        <span class="value">{value}</span>
+        <span class={reading.beyond ? "value words" : "value"}>{value}</span>
         <span>{standing}</span>
       </button>
       {chosen && !reading.set_aside && (

@@ -20,6 +20,9 @@ interface Props {
   keeping: Keeping;
 }
 
+/** Width of the row of readings over the whole page, in px. */
+const ROW_WIDTH = 336;
+
 const EDGES = Object.values(RULES.documents.category.numbers.from_mmhg);
 
 /** The row of readings with what was hidden until now: the mean, its interval, the edges. */
@@ -33,7 +36,7 @@ function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.
   const revealed = average && {
     mean: average.mean_tenths_mmhg / 10, edges: EDGES, ...(half === undefined ? {} : { half_width: half / 10 }),
   };
-  return <Series shape={seriesShape(taken, revealed)} label={say("row-title")} />;
+  return <Series shape={seriesShape(taken, ROW_WIDTH, revealed)} label={say("row-title")} />;
 }
 
 function Place({ set }: { set: SetAssessment }): JSX.Element | null {
@@ -105,7 +108,7 @@ export function ResultPart({ open, keeping }: Props): JSX.Element {
     <div class="part result">
       <section class="stack" aria-label={say("part-result")}>
         <p class="phrase">{phraseOf(assessment)}</p>
-        <p class="firmness">{say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)}</p>
+        {assessment.category && <p class="firmness">{say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)}</p>}
         <Place set={set} />
         {lines.map((line) => <p key={line}>{line}</p>)}
         {edges && edges.length > 0 && <p>{say("near-edges", { n: edges.length, edges: edges.join(", ") })}</p>}

@@ -40,17 +40,14 @@ export function standingWords(assessment: Assessment, set: number, reading: Read
   return say(`standing-${kebab(standing)}`, { reason });
 }
 
-/** The verdict on one set: first its word, then what it means. */
-export function verdictLines(assessment: Assessment, set: number, open: Open): string[] {
+/** The verdict on one set in one line; suspects are named, the person decides. */
+export function verdictLine(assessment: Assessment, set: number, open: Open): string {
   const answer = assessment.sets[set];
   const readings = open.measurement.sets[set]?.readings ?? [];
-  if (!answer || readings.length === 0) return [say("verdict-none")];
-  const verdict = kebab(answer.verdict);
-  const more = say(`verdict-${verdict}-more`, { n: answer.readings_needed ?? 0 });
-  if (answer.verdict === "too_few") return [say("verdict-too-few-line", { more })];
+  if (!answer || readings.length === 0) return say("verdict-none");
   const suspects = readings.filter(({ id }) => answer.suspects?.includes(id)).map(valueOf);
-  const lines = [say(`verdict-${verdict}`), more];
-  return suspects.length > 0 ? [...lines, say("verdict-scattered-suspects", { values: suspects.join(", ") })] : lines;
+  if (suspects.length > 0) return say("verdict-scattered-suspects", { values: suspects.join(", ") });
+  return say(`verdict-${kebab(answer.verdict)}`, { n: answer.readings_needed ?? 0 });
 }
 
 /** The whole risk phrase, or that it was not placed; never a bare word. */
@@ -117,6 +114,7 @@ export function meanLines(set: SetAssessment): string[] {
     const [low, high] = [Math.floor((systolic.mean_tenths_mmhg - half) / 10), Math.ceil((systolic.mean_tenths_mmhg + half) / 10)];
     lines.push(say("result-interval", { low: String(low), high: String(high) }));
   }
+  if (steady) lines.push(say("verdict-steady-more"));
   if (sd !== undefined && spread !== undefined) lines.push(say("result-spread", { spread: permille(spread), sd: tenths(sd) }));
   return lines;
 }
