@@ -7,60 +7,52 @@ from __future__ import annotations
 
 import json
 import os
-import time
-from contextlib import redirect_stdout
-from io import StringIO
 from pathlib import Path
 
-from demo.letters import PHONE, bundle_of
-from quietcuff import cli
-from quietcuff.app import create_app
-from quietcuff.config import Settings
-from quietcuff.record.database import Head, reading
-from quietcuff.record.passwords import generated_password
-from quietcuff.record.people import by_login
-from quietcuff.sync.receive import receive
 from sqlalchemy import select
 
+from demo.letters import PHONE, bundle_of
+from quietcuff.app import create_app
+from quietcuff.config import Settings
+from quietcuff.record.database import Head, migrate, reading, writing
+from quietcuff.record.passwords import generated_password
+from quietcuff.record.people import NewPerson, by_login, found
+from quietcuff.sync.receive import receive
+from quietcuff.web.parts import parts
+
 PRACTICE = "Hedgerow Visiting Practice"
-PERSON = "Wren Hollis"
-LOGIN = "wren"
+PERSON, LOGIN, ROLE = "Wren Hollis", "wren", "veterinarian"
 
 
 def fill(data: Path) -> str:
     """Brings the record in `data` to the newest tables, founds and plays in what is not there yet; gives the password."""
     data.mkdir(parents=True, exist_ok=True)
-    password_file = _password_file(data)
-    _command(data, "migrate")
+    password = _password(data)
     app = create_app(Settings(data=data))
     with app.app_context():
+        migrate()
         with reading() as connection:
             is_founded = by_login(connection, LOGIN) is not None
         if not is_founded:
-            _command(data, "found", "--practice", PRACTICE, "--name", PERSON, "--login", LOGIN, "--role", "veterinarian",
-                     "--password-file", str(password_file))
+            _found(password)
         _play_in()
-    return password_file.read_text(encoding="utf-8").strip()
+    return password
 
 
-def _password_file(data: Path) -> Path:
+def _password(data: Path) -> str:
     """Made before the practice is founded, so that an interrupted first run leaves no practice without its password."""
     file = data / "password"
     if not file.exists():
         with os.fdopen(os.open(file, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600), "w", encoding="utf-8") as out:
             out.write(generated_password() + "\n")
-    return file
+    return file.read_text(encoding="utf-8").strip()
 
 
-def _command(data: Path, *words: str) -> None:
-    """Runs a sub-command of `quietcuff` on the demo's data and on no other."""
-    for name in [name for name in os.environ if name.startswith("QUIETCUFF_")]:
-        del os.environ[name]
-    os.environ["QUIETCUFF_DATA"] = str(data)
-    with redirect_stdout(StringIO()):
-        code = cli.main(list(words))
-    if code != 0:
-        raise SystemExit(f"quietcuff {words[0]} ended with {code}")
+def _found(password: str) -> None:
+    made = parts()
+    person = NewPerson(LOGIN, PERSON, ROLE, made.passwords.hash(password))
+    with writing() as orm:
+        found(orm, PRACTICE, person, made.now_ms())
 
 
 def _play_in() -> None:
@@ -72,7 +64,7 @@ def _play_in() -> None:
     if position > 0:
         return
     body = bundle_of(person.practice, person.id)
-    answers = receive(person.practice, PHONE, body, None, time.time_ns() // 1_000_000).splitlines()[1:]
+    answers = receive(person.practice, PHONE, body, None, parts().now_ms()).splitlines()[1:]
     refused = [answer for answer in map(json.loads, answers) if answer["answer"] != "stored"]
     if refused:
         raise SystemExit(f"the record did not take these letters of the demo: {refused}")

@@ -6,7 +6,6 @@ The animals are invented, so nothing here says that a figure is right; only that
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable
 from contextlib import closing
 from pathlib import Path
 
@@ -16,24 +15,17 @@ from demo.letters import letters, bundle_of, id_of
 from demo.play_in import fill
 from demo.serve import settings_of_the_demo
 
-Rows = Callable[[Path, str], list[tuple]]
 AUTHOR = "01950000-0000-7000-8000-000000000001"
 PRACTICE = "01950000-0000-7000-8000-000000000002"
 
 
-@pytest.fixture
-def rows_of(monkeypatch: pytest.MonkeyPatch) -> Rows:
-    """Reads a demo's database past the server; the environment is put back afterwards."""
-    monkeypatch.setenv("QUIETCUFF_DATA", "unused")
-
-    def read(data: Path, question: str) -> list[tuple]:
-        with closing(sqlite3.connect(data / "quietcuff.sqlite")) as database:
-            return database.execute(question).fetchall()
-
-    return read
+def rows_of(data: Path, question: str) -> list[tuple]:
+    """Reads a demo's database past the server."""
+    with closing(sqlite3.connect(data / "quietcuff.sqlite")) as database:
+        return database.execute(question).fetchall()
 
 
-def test_the_record_takes_every_letter_once(tmp_path: Path, rows_of: Rows) -> None:
+def test_the_record_takes_every_letter_once(tmp_path: Path) -> None:
     """16 letters in, none laid aside, no result that differs from the one stated; a second time nothing is added."""
     password = fill(tmp_path)
     first = rows_of(tmp_path, "SELECT position, sha FROM journal ORDER BY position")
