@@ -248,7 +248,11 @@ class OpenPhone implements Types.Phone {
   }
 
   async #heard(word: Word): Promise<void> {
-    if (word === "place") this.#settle(await readPlace(this.#outbox));
+    try {
+      if (word === "place") this.#settle(await readPlace(this.#outbox));
+    } catch (trouble) {
+      return this.#tellStorage(trouble);
+    }
     this.changed.value += 1;
     await this.#recount();
     if (this.status.value.unsent > 0) await this.#sending.ask("told");
@@ -260,8 +264,8 @@ class OpenPhone implements Types.Phone {
   }
 
   #tellStorage(trouble: unknown): void {
-    const code = trouble instanceof PhoneTrouble ? trouble.code : "lost";
-    if (STORAGE_TROUBLES.includes(code)) this.#tell({ storage: code as Types.StorageTrouble });
+    if (!(trouble instanceof PhoneTrouble)) return;
+    if (STORAGE_TROUBLES.includes(trouble.code)) this.#tell({ storage: trouble.code as Types.StorageTrouble });
   }
 
   /** Counts anew; of two counts under way the later one is shown. */

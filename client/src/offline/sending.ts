@@ -6,6 +6,7 @@ import { type Pace, freshPace, hope, nextTryMs, pressed } from "./pace.ts";
 import type { Trying } from "./status.ts";
 import type { Outcome } from "./sync.ts";
 import type { Reason } from "./triggers.ts";
+import { PhoneTrouble } from "./trouble.ts";
 
 export interface SendingNeeds {
   readonly clock: () => number;
@@ -17,7 +18,7 @@ export interface SendingNeeds {
   readonly later: (delayMs: number, call: () => void) => () => void;
   readonly tell: (trying: Partial<Trying>) => void;
   /** The store gave up during a run. */
-  readonly tellStorage: (trouble: unknown) => void;
+  readonly tellStorage: (trouble: PhoneTrouble) => void;
 }
 
 export interface Sending {
@@ -73,6 +74,7 @@ async function oneRun(needs: SendingNeeds, pace: Pace): Promise<void> {
       if (outcome !== undefined) tellOutcome(needs, outcome);
     });
   } catch (trouble) {
+    if (!(trouble instanceof PhoneTrouble)) throw trouble; // a mistake of ours: let it be seen
     needs.tellStorage(trouble);
   } finally {
     needs.tell({ sending: false });

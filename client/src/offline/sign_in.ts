@@ -27,10 +27,13 @@ export async function readPlace(outbox: Database): Promise<Place | undefined> {
   if (practice?.value === undefined || device?.value === undefined) return undefined;
   const [wrap] = await wrapsOf(outbox, String(practice.value));
   if (wrap === undefined) throw new PhoneTrouble("lost");
-  const key = await openDataKey(wrap);
+  const key = await openDataKey(wrap).catch(() => {
+    throw new PhoneTrouble("lost");
+  });
   const person = await readMeta(outbox, "person");
-  if (person?.box === undefined) return { device: String(device.value), key };
-  return { device: String(device.value), key, who: (await open(key, "meta", "person", person.box)) as SignedIn };
+  // A box that does not open is as good as none: the person signs in again, and nothing else is lost by it.
+  const who = person?.box && (await open(key, "meta", "person", person.box).catch(() => undefined));
+  return { device: String(device.value), key, ...(who ? { who: who as SignedIn } : {}) };
 }
 
 /** @throws PhoneTrouble `wrong_login`, `wait`, or a NetworkTrouble; nothing was changed then */

@@ -28,6 +28,7 @@ export async function readStatus(outbox: Database, key: DataKey | undefined, try
     unsent,
     needsYou,
     ...trying,
+    sending: trying.sending && unsent > 0, // a run that only fetches sends nothing
     ...(oldestMs === undefined ? {} : { oldestUnsentMs: oldestMs }),
     ...factOf(facts, "sent_ms", "lastSentMs"),
     ...factOf(facts, "pulled_ms", "lastPulledMs"),

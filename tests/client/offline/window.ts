@@ -8,6 +8,9 @@ import { type Phone, newId, openPhone } from "../../../client/src/offline/journa
 import type { Reason } from "../../../client/src/offline/triggers.ts";
 import { FakeServer } from "./fake_server.ts";
 
+/** Runs of any window that have not ended. */
+let underWay = 0;
+
 /** What the windows of one phone share. */
 export class FakePhone {
   nowMs = 1_700_000_000_000;
@@ -88,7 +91,11 @@ export class FakePhone {
       return false;
     }
     this.isLocked = true;
-    await work().finally(() => (this.isLocked = false));
+    underWay += 1;
+    await work().finally(() => {
+      this.isLocked = false;
+      underWay -= 1;
+    });
     return true;
   }
 }
@@ -106,7 +113,7 @@ export async function until(isSo: () => boolean, what: string): Promise<void> {
 export async function quiet(phone: Phone): Promise<void> {
   for (let calm = 0, last = -1; calm < 4; ) {
     await new Promise((resolve) => setTimeout(resolve, 3));
-    const isCalm = !phone.status.value.sending && phone.changed.value === last;
+    const isCalm = underWay === 0 && phone.changed.value === last;
     last = phone.changed.value;
     calm = isCalm ? calm + 1 : 0;
   }
