@@ -7,6 +7,10 @@ from __future__ import annotations
 
 import re
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
+from threading import Barrier, BrokenBarrierError, get_ident
+
+import pytest
 
 from quietcuff.record import credentials, people
 from quietcuff.record.database import writing
@@ -126,17 +130,28 @@ def test_the_id_of_a_phone_elsewhere_is_not_given(any_house: House) -> None:
     assert theirs.push(EMPTY).status_code == 200
 
 
-def test_a_double_tap_is_one_phone(any_house: House) -> None:
-    """Four sign-ins of a new phone at the same moment: all go well, and there is one phone."""
-    proposed = any_house.phone().id
+def test_a_double_tap_is_one_phone(any_house: House, monkeypatch: pytest.MonkeyPatch) -> None:
+    """Two sign-ins of a new phone at the same moment: both go well, there is one phone.
+
+    Each waits a moment between looking for the phone and adding it, where the other would do the same if it could.
+    """
+    proposed, meeting, met, new_token = any_house.phone().id, Barrier(2), set(), credentials.new_token
+
+    def token_after_meeting() -> str:
+        if get_ident() not in met:
+            met.add(get_ident())
+            with suppress(BrokenBarrierError):
+                meeting.wait(0.5)
+        return new_token()
 
     def tap(_: int) -> tuple[int, str]:
         phone = any_house.phone()
         phone.id = proposed
         return phone.sign_in("nurse").status_code, phone.id
 
-    with ThreadPoolExecutor(4) as pool:
-        assert set(pool.map(tap, range(4))) == {(200, proposed)}
+    monkeypatch.setattr(credentials, "new_token", token_after_meeting)
+    with ThreadPoolExecutor(2) as pool:
+        assert set(pool.map(tap, range(2))) == {(200, proposed)}
     assert any_house.rows("SELECT id FROM devices") == [(proposed,)]
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
 
 import pytest
 from argon2 import extract_parameters
@@ -17,7 +18,7 @@ from quietcuff.config import Settings, SettingsRefused
 from quietcuff.record import people
 from quietcuff.record.database import writing
 from quietcuff.web.sign_in import network_of
-from tests.web.house import PASSWORD, House, Phone
+from tests.web.house import OURS, PASSWORD, House, Phone
 
 
 def wrong(phone: Phone, login: str = "nurse") -> int:
@@ -193,3 +194,16 @@ def test_settings_weaker_than_owasp_are_refused() -> None:
         Settings(argon2_memory_kib=19_455)
     with pytest.raises(SettingsRefused):
         Settings(argon2_passes=1)
+
+
+@pytest.mark.parametrize(("proxies", "sixth"), [(0, 429), (1, 401)])
+def test_a_forwarded_address_counts_only_behind_a_proxy(
+    client_build: Path, sqlite_template: Path, tmp_path: Path, proxies: int, sixth: int
+) -> None:
+    """Without a proxy of ours a stranger could invent a new address for each try; with one, it names each phone."""
+    database = tmp_path / "house.sqlite"
+    database.write_bytes(sqlite_template.read_bytes())
+    house = House(Settings(data=tmp_path, database=f"sqlite:///{database}", client=client_build, proxies=proxies))
+    said = [{**OURS, "X-Forwarded-For": f"192.0.2.{last}"} for last in range(6)]
+    statuses = [house.phone().sign_in("nurse", "wrong", headers=headers).status_code for headers in said]
+    assert statuses == [401] * 5 + [sixth]

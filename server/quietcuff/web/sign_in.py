@@ -11,7 +11,6 @@ from typing import Any
 
 from flask import Blueprint, Response, g, jsonify, request
 from sqlalchemy import Row, update
-from sqlalchemy.exc import IntegrityError
 
 from quietcuff.contract.read_json import read_json
 from quietcuff.contract.wire import check
@@ -36,10 +35,7 @@ def sign_in() -> Response:
         person = people.by_login(connection, login)
     if not parts().passwords.fits(person.password_hash if person else None, asked["password"]) or person is None:
         raise Refused(401, "sign_in_wrong")
-    try:
-        device = _admit(person, asked, login, network)
-    except IntegrityError:  # a double tap: the other request has just added this phone, so now it is known
-        device = _admit(person, asked, login, network)
+    device = _admit(person, asked, login, network)
     return _introduce(person.id, device)
 
 
@@ -63,6 +59,7 @@ def _admit(person: Row, asked: dict[str, Any], login: str, network: str) -> str:
     now_ms, passwords = parts().now_ms(), parts().passwords
     newer = passwords.hash(asked["password"]) if passwords.is_outdated(person.password_hash) else None
     with writing() as orm:
+        # First, because it locks the counted row: of a double tap one waits here, and then finds the phone added.
         credentials.forget_tries(orm, login, network)
         if newer is not None:
             orm.execute(update(people.Person).where(people.Person.id == person.id).values(password_hash=newer))
