@@ -1,7 +1,7 @@
 /* A real text field that paints only what is kept. What a keyboard, a paste or dictation would write is stopped, handed on,
    and comes back as `text` once it is on disk. Where the browser cannot be stopped (composing, filling in by a program)
    the new text is handed on afterwards. Works the same with the screen's own keys beside it. */
-import type { JSX } from "preact";
+import type { JSX, TargetedEvent } from "preact";
 import { useLayoutEffect, useRef } from "preact/hooks";
 
 interface Props {
@@ -18,7 +18,8 @@ interface Props {
   onFocus?: () => void;
 }
 
-type Caret = { start: number; end: number };
+/** A number or a bag of widths is no prose: nothing may be completed, corrected or capitalised. */
+const PLAIN = { autocomplete: "off", autocorrect: "off", autocapitalize: "off", spellcheck: false, enterkeyhint: "next" } as const;
 
 /** The text and caret after one edit; undefined when it is not an edit this field can do by itself. */
 export function edited(text: string, caret: Caret, kind: string, inserted: string | null): { text: string; at: number } | undefined {
@@ -37,6 +38,15 @@ export function edited(text: string, caret: Caret, kind: string, inserted: strin
   return undefined;
 }
 
+type Caret = { start: number; end: number };
+
+/** Where the edit falls: at the field's own selection while it shows the newest text, else behind what is still being kept. */
+function placeOf(input: HTMLInputElement, newest: string, caret: number | undefined): Caret {
+  if (newest === input.value) return { start: input.selectionStart ?? 0, end: input.selectionEnd ?? 0 };
+  const at = caret ?? newest.length;
+  return { start: at, end: at };
+}
+
 export function KeptInput(props: Props): JSX.Element {
   const field = useRef<HTMLInputElement>(null);
   const caret = useRef<number | undefined>(undefined);
@@ -50,17 +60,18 @@ export function KeptInput(props: Props): JSX.Element {
   }, [text]);
 
   function before(event: InputEvent): void {
-    const input = field.current;
-    if (!input || !event.cancelable || event.isComposing) return;
-    const now = newest();
-    const whole = { start: caret.current ?? now.length, end: caret.current ?? now.length };
-    const place = now === input.value ? { start: input.selectionStart ?? 0, end: input.selectionEnd ?? 0 } : whole;
+    if (!field.current || !event.cancelable || event.isComposing) return;
     const inserted = event.data ?? event.dataTransfer?.getData("text/plain") ?? null;
-    const next = edited(now, place, event.inputType, inserted);
+    const next = edited(newest(), placeOf(field.current, newest(), caret.current), event.inputType, inserted);
     if (!next) return;
     event.preventDefault();
     caret.current = next.at;
     props.onText(next.text);
+  }
+
+  function after(event: TargetedEvent<HTMLInputElement>): void {
+    caret.current = event.currentTarget.selectionStart ?? undefined;
+    if (event.currentTarget.value !== newest()) props.onText(event.currentTarget.value);
   }
 
   return (
@@ -69,19 +80,12 @@ export function KeptInput(props: Props): JSX.Element {
       id={props.id}
       type="text"
       inputMode={props.mode}
-      autocomplete="off"
-      autocorrect="off"
-      autocapitalize="off"
-      spellcheck={false}
-      enterkeyhint="next"
+      {...PLAIN}
       value={text}
       aria-describedby={props.describedBy}
       aria-invalid={props.wrong ? "true" : undefined}
       onBeforeInput={before}
-      onInput={(event) => {
-        caret.current = event.currentTarget.selectionStart ?? undefined;
-        if (event.currentTarget.value !== newest()) props.onText(event.currentTarget.value);
-      }}
+      onInput={after}
       onKeyDown={(event) => {
         if (event.key !== "Enter" || !props.onEnter) return;
         event.preventDefault();

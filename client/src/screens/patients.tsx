@@ -11,7 +11,9 @@ import { FirstCautions } from "./first_cautions";
 import { openOf } from "./open";
 import { Page } from "./page";
 import { thePhone } from "./place";
+import { go } from "./route";
 import { startMeasuring } from "./start_measuring";
+import { StorageProblem, storageWord } from "./storage_problem";
 import { useRead } from "./use_read";
 
 /** Folds case and accents, so that typing "zoe" finds "Zoë". */
@@ -60,23 +62,77 @@ export function AnimalLine({ card }: { card: PatientCard }): JSX.Element {
   );
 }
 
+function Drafts(): JSX.Element | null {
+  const drafts = useRead(() => thePhone().drafts());
+  if (!drafts || drafts.length === 0) return null;
+  return (
+    <section>
+      <h2>{say("patients-drafts")}</h2>
+      <ul class="list">{drafts.map((draft) => <DraftLine key={draft.id} draft={draft} />)}</ul>
+    </section>
+  );
+}
+
+function Animals({ search }: { search: string }): JSX.Element {
+  const cards = useRead(() => thePhone().patients());
+  const found = matching(cards ?? [], search);
+  return (
+    <>
+      <h2>{say("patients-all")}</h2>
+      {cards && cards.length === 0 && <p>{say("patients-none")}</p>}
+      {cards && cards.length > 0 && found.length === 0 && <p role="status">{say("patients-none-found", { text: search })}</p>}
+      <ul class="list">
+        {found.map((card) => (
+          <li key={card.id}>
+            <a class="row" href={`#/patient/${card.id}`}>
+              <AnimalLine card={card} />
+            </a>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+function MeasureFirst(): JSX.Element {
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const start = (species: "dog" | "cat"): void => {
+    startMeasuring({ species }).catch((failure: unknown) => setTrouble(storageWord(failure)));
+  };
+  return (
+    <section class="stack">
+      <h2>{say("measure-unknown")}</h2>
+      <StorageProblem word={trouble} />
+      <div class="side-by-side">
+        {(["dog", "cat"] as const).map((species) => (
+          <button key={species} type="button" class="button" onClick={() => start(species)}>
+            {say(`measure-a-${species}`)}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}
+
 export function Patients(): JSX.Element {
   const [search, setSearch] = useState("");
   const [adding, setAdding] = useState(false);
-  const drafts = useRead(() => thePhone().drafts());
-  const cards = useRead(() => thePhone().patients());
-  const found = matching(cards ?? [], search);
-  if (adding) return <AddAnimal name={search} onDone={(id) => { setAdding(false); if (id) location.hash = `#/patient/${id}`; }} />;
+  if (adding) {
+    return (
+      <AddAnimal
+        name={search}
+        onDone={(id) => {
+          setAdding(false);
+          if (id) go(`#/patient/${id}`);
+        }}
+      />
+    );
+  }
   return (
     <Page title={say("patients-title")} back="">
       {filedNow.value !== undefined && <p role="status" class="note">{say("filed-to", { name: filedNow.value })}</p>}
       <FirstCautions />
-      {drafts && drafts.length > 0 && (
-        <section>
-          <h2>{say("patients-drafts")}</h2>
-          <ul class="list">{drafts.map((draft) => <DraftLine key={draft.id} draft={draft} />)}</ul>
-        </section>
-      )}
+      <Drafts />
       <section class="stack">
         <div class="field">
           <label for="search">{say("patients-search")}</label>
@@ -85,29 +141,9 @@ export function Patients(): JSX.Element {
         <button type="button" class="button act wide" onClick={() => setAdding(true)}>
           {say("add-animal")}
         </button>
-        <h2>{say("patients-all")}</h2>
-        {cards && cards.length === 0 && <p>{say("patients-none")}</p>}
-        {cards && cards.length > 0 && found.length === 0 && <p role="status">{say("patients-none-found", { text: search })}</p>}
-        <ul class="list">
-          {found.map((card) => (
-            <li key={card.id}>
-              <a class="row" href={`#/patient/${card.id}`}>
-                <AnimalLine card={card} />
-              </a>
-            </li>
-          ))}
-        </ul>
+        <Animals search={search} />
       </section>
-      <section class="stack">
-        <h2>{say("measure-unknown")}</h2>
-        <div class="side-by-side">
-          {(["dog", "cat"] as const).map((species) => (
-            <button key={species} type="button" class="button" onClick={() => void startMeasuring({ species })}>
-              {say(`measure-a-${species}`)}
-            </button>
-          ))}
-        </div>
-      </section>
+      <MeasureFirst />
       <Who />
     </Page>
   );
