@@ -23,12 +23,13 @@ PACKAGE = "quietcuff.rules"
 FOLDER = Path(quietcuff.rules.__file__).parent
 TURNED: dict[type[ast.cmpop], type[ast.cmpop]] = {
     ast.GtE: ast.Gt, ast.Gt: ast.GtE, ast.LtE: ast.Lt, ast.Lt: ast.LtE,
-    ast.Eq: ast.NotEq, ast.NotEq: ast.Eq, ast.In: ast.NotIn, ast.NotIn: ast.In, ast.Is: ast.IsNot, ast.IsNot: ast.Is,
+    ast.Eq: ast.NotEq, ast.NotEq: ast.Eq, ast.In: ast.NotIn, ast.NotIn: ast.In,
+    ast.Is: ast.IsNot, ast.IsNot: ast.Is,
 }  # fmt: skip
 
 
 class Mutant(NamedTuple):
-    """`name`: file, the function around it, the comparison as written and as turned. `number` counts within the file."""
+    """`name`: file, function around it, the comparison as written and as turned. `number` counts within the file."""
 
     name: str
     file: Path

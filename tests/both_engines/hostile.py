@@ -10,12 +10,14 @@ from random import Random
 from typing import Any
 
 JUNK: tuple[Any, ...] = (
-    None, True, False, "", "x", "dog", "é", "💓", "\u0000", "a" * 41, "a" * 300, [], {}, [[]], [None], {"id": "a"}, {"": 0},
+    None, True, False, "", "x", "dog", "é", "💓", "\u0000", "a" * 41, "a" * 300, [], {}, [[]], [None], {"id": "a"},
+    {"": 0},
     0, 1, -1, -0.0, 1.0, 140.0, 1.5, 1e3, 0.1, 1e300, -1e300, 5e-324, 999, 1000, -401, 401, 10001, 604801,
     2**31, 2**53 - 1, 2**53, 2**53 + 1, -(2**53) - 1, 2**63, 10**30, "140", "1e3", "null", "\u2028", "/~",
-    "01890000-0000-7000-8000-000000000000", "01890000-0000-7000-8000-00000000000G", "01890000-0000-7000-8000-0000000000001",
+    "01890000-0000-7000-8000-000000000000", "01890000-0000-7000-8000-00000000000G",
+    "01890000-0000-7000-8000-0000000000001",
 )  # fmt: skip
-KEYS = ("x", "", "é", "💓", "\uffff", "__proto__", "constructor", "toString", "hasOwnProperty", "a/b", "a~b", "0", "Species")
+KEYS = ("x", "", "é", "💓", "\uffff", "a/b", "a~b", "0", "Pulse", "__proto__", "constructor", "toString", "valueOf")
 READING_KEYS = ("beyond", "systolic_mmhg", "pulse_bpm", "set_aside", "id", "taken_s")
 
 # Where a value stands: its container and the key or index in it.
@@ -70,7 +72,8 @@ def _add(random: Random, container: Any, key: Any) -> None:
     if isinstance(container, list):
         container.insert(key, copy.deepcopy(random.choice((*JUNK, *container))))
     else:
-        container[random.choice((*KEYS, *READING_KEYS))] = copy.deepcopy(random.choice((*JUNK, 150, "no_sound", "above_gauge")))
+        value = random.choice((*JUNK, 150, "no_sound", "above_gauge"))
+        container[random.choice((*KEYS, *READING_KEYS))] = copy.deepcopy(value)
 
 
 def _mix(random: Random, places: list[Place], container: Any, key: Any) -> None:

@@ -41,7 +41,8 @@ def _previous(random: Random) -> dict[str, Any]:
     found: dict[str, Any] = {}
     for key in ("method", "site", "posture", "place"):
         _maybe(random, found, 0.4, key, lambda key=key: random.choice(words_at("previous", key)))
-    _maybe(random, found, 0.4, "cuff_share_permille", lambda: random.choice((0, 349, 350, 351, 399, 400, 401, 450, 451)))
+    shares = (0, 349, 350, 351, 399, 400, 401, 450, 451)
+    _maybe(random, found, 0.4, "cuff_share_permille", lambda: random.choice(shares))
     _maybe(random, found, 0.3, "instrument", lambda: random.choice(("d1", "Gerät β", "💓")))
     _maybe(random, found, 0.3, "days_ago", lambda: random.randint(0, 400))
     return found
@@ -68,7 +69,8 @@ def _width_mm(random: Random, species: str, limb_mm: int) -> int:
 
 
 def _readings(random: Random, method: str, index: int) -> list[dict[str, Any]]:
-    number = random.choice((0, 1, 2, 3, 4, 5, 5, *(6, 6, 7, 7, 8, 8, 9) * 4, 10, 11, 12, 14, 14, random.choice((14, 40))))
+    few, many = (0, 1, 2, 3, 4, 5, 5), (10, 11, 12, 14, 14, random.choice((14, 40)))
+    number = random.choice((*few, *(6, 6, 7, 7, 8, 8, 9) * 4, *many))
     centre = random.choice(EDGES_MMHG) + random.choice((-5, -2, -1, 0, 0, 1, 2, 5))
     noise, drift = random.choice(NOISES_MMHG), random.choice((0, 0, 0, 0, -1, -2, 1, 2, -6, 4))
     clock, step_s = random.choice((0, 0, 600)), random.choice((None, None, 5, 10, 20, 29, 30, 31, 60, 599, 600))

@@ -85,7 +85,7 @@ def fails(text: str, rule: str, folder: Path) -> bool:
 def _fails(file: Path, vectors: list[dict]) -> bool:
     asked = "".join(json.dumps(question(vector)) + "\n" for vector in vectors)
     words = [node_program(), str(file)]
-    run = subprocess.run(words, input=asked, capture_output=True, text=True, preexec_fn=_little_time, check=False)  # noqa: PLW1509
+    run = subprocess.run(words, input=asked, capture_output=True, text=True, preexec_fn=_little_time, check=False)
     lines = run.stdout.splitlines()
     if run.returncode != 0 or len(lines) != len(vectors):
         return True

@@ -53,6 +53,26 @@ def test_engines_agree_on_random_measurements(phone: PhoneEngine) -> None:
     assert not [key for key in seen if key[0] == "error" and key[1].startswith("engine")]
 
 
+def test_engines_agree_on_random_bags(phone: PhoneEngine) -> None:
+    """The choice among the widths of a bag: 5,000 bags, every fit reached, and no fit at all."""
+    random, seen = Random(SEED), Counter()
+    calls = [_bag(random) for _ in range(5000)]
+    for call, theirs in zip(calls, phone.answers(calls), strict=True):
+        mine = answer(call)
+        assert same(mine, theirs), f"{call}\nserver {mine}\nphone  {theirs}"
+        seen[mine.get("fit", "no_fit"), mine.get("expect")] += 1
+    reached = {("good", None), ("no_fit", None), ("usable", "reads_high"), ("usable", "reads_low")}
+    assert set(seen) == reached and min(seen.values()) > 50
+
+
+def _bag(random: Random) -> dict[str, Any]:
+    limb_mm = random.choice((50, 80, 100, 125, 200, 500, 676, 679, random.randint(1, 1000)))
+    limits_mm = [limb_mm * permille // 1000 for permille in (250, 300, 350, 400, 450, 500)]
+    near_mm = [max(1, limit_mm + random.choice((-1, 0, 0, 1))) for limit_mm in limits_mm]
+    bag_mm = random.choices([*near_mm, 20, 30, 40, 50, 60, 500], k=random.choice((1, 2, 2, 3, 7)))
+    return {"do": "cuff", "species": random.choice(("dog", "cat")), "limb_circumference_mm": limb_mm, "bag_mm": bag_mm}
+
+
 def same(mine: Any, theirs: Any) -> bool:
     """Equal to the letter but for the order of keys: 140, 140.0 and true are three things."""
     return json.dumps(mine, sort_keys=True) == json.dumps(theirs, sort_keys=True)
@@ -90,4 +110,5 @@ def test_one_digit_is_a_difference() -> None:
     """The comparison sees one digit, one type and one key."""
     base = {"a": [1], "b": "x"}
     assert same(base, {"b": "x", "a": [1]})
-    assert not any(same(base, other) for other in ({"a": [2], "b": "x"}, {"a": [True], "b": "x"}, {"a": [1.0], "b": "x"}, {"a": [1]}))
+    others = ({"a": [2], "b": "x"}, {"a": [True], "b": "x"}, {"a": [1.0], "b": "x"}, {"a": [1]})
+    assert not any(same(base, other) for other in others)

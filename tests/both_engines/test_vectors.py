@@ -68,6 +68,7 @@ def test_a_difference_is_seen() -> None:
     """The comparison itself: a wrong value, a wrong type, a missing key, a longer list and a key too many all fail."""
     vector = {"expect": {"a": [1, {"b": 2}]}, "absent": ["/c/0"], "whole": True}
     assert difference(vector, {"a": [1, {"b": 2}]}) is None
-    wrong: list[Any] = [{"a": [1, {"b": 3}]}, {"a": [True, {"b": 2}]}, {"a": [1, {}]}, {"a": [1, {"b": 2}, 3]}, {}, None]
-    wrong += [{"a": [1, {"b": 2}], "c": [0]}, {"a": [1, {"b": 2, "d": 4}]}, {"a": [1.0, {"b": 2}]}]
+    wrong: list[Any] = [{"a": [1, {"b": 3}]}, {"a": [True, {"b": 2}]}, {"a": [1, {}]}, {}, None]
+    wrong += [{"a": [1, {"b": 2}, 3]}, {"a": [1, {"b": 2}], "c": [0]}]
+    wrong += [{"a": [1, {"b": 2, "d": 4}]}, {"a": [1.0, {"b": 2}]}]
     assert [given for given in wrong if difference(vector, given) is None] == []

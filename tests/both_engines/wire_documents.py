@@ -42,7 +42,7 @@ def _object(random: Random, schema: dict[str, Any]) -> dict[str, Any]:
 
 def _array(random: Random, schema: dict[str, Any]) -> list[Any]:
     least, most = schema.get("minItems", 0), schema.get("maxItems", 3)
-    number = random.choice((least, min(most, least + 1), min(most, least + 2), min(most, 8) if random.random() < 0.1 else least))
+    number = min(most, random.choice((least, least, least + 1, least + 2, random.choice((least, 8)))))
     return [_value(random, schema["items"]) for _ in range(number)]
 
 

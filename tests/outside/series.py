@@ -8,7 +8,7 @@ from typing import Any
 def call(*systolic_mmhg: int, species: str = "dog", **more: Any) -> dict[str, Any]:
     """The call for one set of these values; the first of them is the one that is not counted.
 
-    Keys of a set (`cuff_above_heart_mm`, …) go into the set, all others into the measurement; `step_s` spaces the times.
+    Keys of a set (`cuff_above_heart_mm`, …) go into the set, others into the measurement; `step_s` spaces the times.
     """
     step_s = more.pop("step_s", 60)
     readings = [{"id": str(i), "systolic_mmhg": value, "taken_s": i * step_s} for i, value in enumerate(systolic_mmhg)]
