@@ -102,6 +102,8 @@ class Phone:
         ours = OURS if method not in ("GET", "HEAD") else {}
         answer = self.client.open(path, method=method, headers=ours if headers is None else headers, **more)
         must_carry_headers(answer)
+        if path.startswith("/api/") or answer.status_code >= 400:
+            assert answer.headers["Cache-Control"] == "no-store"
         template = template_of(path)
         if template is not None and method.lower() in API["paths"][template]:
             must_be_described(template, method, answer)

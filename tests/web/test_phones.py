@@ -106,6 +106,15 @@ def test_who_left_is_out(any_house: House) -> None:
     assert phone.push(EMPTY).status_code == 200
 
 
+def test_a_sign_in_begun_while_somebody_was_leaving_opens_nothing(any_house: House) -> None:
+    """The row of a sign-in survived the leaving (it was written at the same moment): it is looked at each time."""
+    phone = any_house.phone("nurse")
+    with any_house.app.app_context(), writing() as orm:
+        orm.get(people.Person, any_house.people["nurse"]).left_at_ms = any_house.clock.ms
+    assert any_house.rows("SELECT count(*) FROM sign_ins") == [(1,)]
+    assert phone.call("GET", "/api/1/me").status_code == 401 and phone.pull().status_code == 401
+
+
 # --- whose phone it is ------------------------------------------------------------------------------------------------
 
 

@@ -5,7 +5,7 @@ Set once, after everything else, so that errors, 304 and static files cannot be 
 
 from __future__ import annotations
 
-from flask import Flask, Response, request
+from flask import Flask, Response
 
 _POLICY = (
     "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src 'self'; "
@@ -42,7 +42,7 @@ def set_up(app: Flask, tls: bool) -> None:
             answer.headers[name] = value
         if tls:
             answer.headers["Strict-Transport-Security"] = HSTS
-        if "Cache-Control" not in answer.headers or request.path.startswith("/api/") or answer.status_code >= 400:
-            # an answer of the record, or an error, must not lie in a cache of the browser or of a network
+        if "Cache-Control" not in answer.headers:
+            # Only a file of the shell says otherwise: an answer of the record, or an error, must lie in no cache.
             answer.headers["Cache-Control"] = "no-store"
         return answer
