@@ -22,7 +22,12 @@ export interface DataKey {
 const IV_BYTES = 12;
 
 /** @param store @param row where the box will lie; opening it needs the same two words */
-export async function sealBytes(key: DataKey, store: string, row: string, plain: Uint8Array<ArrayBuffer>): Promise<Box> {
+export async function sealBytes(
+  key: DataKey,
+  store: string,
+  row: string,
+  plain: Uint8Array<ArrayBuffer>,
+): Promise<Box> {
   const iv = crypto.getRandomValues(new Uint8Array(IV_BYTES));
   const bytes = await crypto.subtle.encrypt(howSealed(iv, store, row), key.secret, plain);
   return { key: key.id, box: "phone.1", iv, bytes };

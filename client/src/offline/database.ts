@@ -96,7 +96,8 @@ async function writeOnce<Name extends string>(
   const done = completed(transaction);
   try {
     const stores = Object.fromEntries(names.map((name) => [name, transaction.objectStore(name)])) as Stores<Name>;
-    if ((write(stores) as unknown) !== undefined) throw new TypeError("write must return nothing, least of all a promise");
+    const said = write(stores) as unknown;
+    if (said !== undefined) throw new TypeError("write must return nothing, least of all a promise");
   } catch (mistake) {
     done.catch(() => undefined);
     transaction.abort();
@@ -129,7 +130,7 @@ async function stepOnce<Result>(where: Database, step: (connection: IDBPDatabase
   return within(WATCHDOG_MS, step(connection), () => new PhoneTrouble("lost"));
 }
 
-/** A dead connection throws InvalidStateError; a broken store answers UnknownError; a hanging one meets the watchdog. */
+/** A dead connection throws InvalidStateError, a broken store UnknownError; a hanging one meets the watchdog. */
 function isLost(trouble: unknown): boolean {
   if (trouble instanceof PhoneTrouble) return trouble.code === "lost";
   return trouble instanceof DOMException && ["InvalidStateError", "UnknownError"].includes(trouble.name);

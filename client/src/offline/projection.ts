@@ -27,7 +27,8 @@ interface Line {
 export function patientsOf(known: readonly Known[]): PatientCard[] {
   const lines = linesOf(known);
   const startsMs = visitStarts(lines);
-  const cards = lines.filter(({ standing }) => standing.letter.kind === "patient").map((line) => cardOf(line, startsMs));
+  const patients = lines.filter(({ standing }) => standing.letter.kind === "patient");
+  const cards = patients.map((line) => cardOf(line, startsMs));
   return cards.sort(
     (a, b) => (b.lastVisitMs ?? -1) - (a.lastVisitMs ?? -1) || inOrder(nameOf(a), nameOf(b)) || inOrder(a.id, b.id),
   );

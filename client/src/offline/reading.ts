@@ -54,7 +54,9 @@ export async function readKnown(shelf: Shelf, opened: Opened): Promise<Known[]> 
   );
   const own = await ownRows(shelf);
   const known = await Promise.all([
-    ...pulled.map((row) => once(opened, `${cursor?.epoch}|${row.epoch}/${row.position}`, () => openPulled(shelf.key, row, cursor?.epoch))),
+    ...pulled.map((row) =>
+      once(opened, `${cursor?.epoch}|${row.epoch}/${row.position}`, () => openPulled(shelf.key, row, cursor?.epoch)),
+    ),
     ...own.map((row) => once(opened, `own/${row.number}/${row.state}/${row.code}`, () => openOwn(shelf.key, row))),
   ]);
   return known.filter((one) => one !== undefined);

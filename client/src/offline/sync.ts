@@ -72,7 +72,7 @@ type Ended = Trouble | undefined;
 
 const RECORD_DIFFERS: Trouble = { code: "record_differs", isSizeSuspected: false, isServerThere: true, waitMs: 0 };
 
-/** One run: hand in until nothing but resting entries is left, then fetch to the end. Rejects only when the store does. */
+/** One run: hand in until only resting entries are left, then fetch to the end. Rejects only when the store does. */
 export async function syncOnce(ports: Ports, aim: Aim, pace: Pace): Promise<Outcome> {
   const nothingYet = { failedAlone: new Map(), trouble: undefined, hasDelivered: false, hasBegunAgain: false };
   const run: Run = { ...ports, aim, pace, ...nothingYet };

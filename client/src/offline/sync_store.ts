@@ -110,7 +110,7 @@ async function markOf(key: DataKey, entry: Outgoing, answer: Answer): Promise<wr
   return { number: entry.number, ...said, answerBox: await seal(key, "answers", entry.id, assessment) };
 }
 
-/** Own entries are marked first: killed in between, the page comes again; the other way round they would wait for ever. */
+/** Own entries are marked first: killed in between, the page comes again; the other way round they wait for ever. */
 async function keepPage(shelf: Shelf, entries: readonly PulledEntry[], place: Place): Promise<void> {
   const rows = await Promise.all(entries.map((entry) => letterRow(shelf.key, place.epoch, entry)));
   const found = rows.map((row, at) => ({

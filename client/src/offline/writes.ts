@@ -125,7 +125,10 @@ function answered(row: EntryRow, mark: Mark): EntryRow {
 }
 
 /** Marks own entries that came back in a pull: that they are in the record is proven, whatever their answer was. */
-export function putConfirmed(outbox: Database, found: readonly { id: string; sha: string; position: number }[]): Promise<void> {
+export function putConfirmed(
+  outbox: Database,
+  found: readonly { id: string; sha: string; position: number }[],
+): Promise<void> {
   return inOneTransaction(outbox, ["entries"], ({ entries }) => {
     for (const { id, sha, position } of found) {
       const own = entries.index("by_id").get(id) as IDBRequest<EntryRow | undefined>;

@@ -1,11 +1,12 @@
-/** Only the server's own parsed answer to an entry is delivery; everything else leaves the entry waiting on the phone. */
+/** Only the server's own parsed answer to an entry is delivery; all else leaves the entry waiting on the phone. */
 import { describe, expect, it } from "vitest";
 import type { Reply } from "../../../client/src/offline/replies.ts";
-import { type Fault, captivePortal, json, ndjson, problem, text } from "./fake_server.ts";
+import { type Fault, OTHER_PERSON, captivePortal, json, ndjson, problem, text } from "./fake_server.ts";
+import type { Phone } from "../../../client/src/offline/journal.ts";
 import { CAT, FakePhone, quiet } from "./window.ts";
 
 /** A phone with one filed entry that met `fault` on its way. */
-async function filedInto(fault: Fault): Promise<{ shared: FakePhone; phone: Awaited<ReturnType<FakePhone["signedIn"]>>["phone"] }> {
+async function filedInto(fault: Fault): Promise<{ shared: FakePhone; phone: Phone }> {
   const shared = new FakePhone();
   const { phone } = await shared.signedIn();
   shared.server.fault = fault;
@@ -55,6 +56,20 @@ describe("an answer to an entry", () => {
     expect(shared.server.journal).toHaveLength(1);
   });
 
+  it("held, and in the record once a pull brings it: somebody decided", async () => {
+    const shared = new FakePhone();
+    const { phone } = await shared.signedIn();
+    shared.server.judge = () => ({ answer: "held", code: "rules_unknown", path: "/rules" });
+    const { letter, sha } = await phone.file({ kind: "patient", body: CAT });
+    await quiet(phone);
+    expect(phone.status.value.needsYou).toBe(1);
+    expect(shared.server.add(JSON.stringify(letter)).sha).toBe(sha);
+    await phone.syncNow();
+    const [entry] = await phone.outbox();
+    expect([entry?.state, entry?.position, entry?.code]).toEqual(["stored", 1, undefined]);
+    expect(phone.status.value.needsYou).toBe(0);
+  });
+
   it("an entry that comes back in a pull is in the record, though no answer to it ever came", async () => {
     const { phone } = await filedInto(onPush("lose_answer"));
     // the pull of the same run got through
@@ -77,7 +92,7 @@ const NO_DELIVERY: [string, Reply, string][] = [
   ["a count that is wrong", ndjson([first(2), stored()]), "not_understood"],
   ["one line too many", ndjson([first(1), stored(), stored()]), "not_understood"],
   ["a line of another number", ndjson([first(1), stored({ line: 2 })]), "not_understood"],
-  ["an answer to another id", ndjson([first(1), stored({ id: "77777777-7777-4777-8777-777777777777" })]), "not_understood"],
+  ["an answer to another id", ndjson([first(1), stored({ id: OTHER_PERSON })]), "not_understood"],
   ["stored without a position", ndjson([first(1), JSON.stringify({ line: 1, answer: "stored" })]), "not_understood"],
   ["an unknown word", ndjson([first(1), stored({ answer: "fine" })]), "not_understood"],
   ["an answer cut in the middle", cut(ndjson([first(1), stored()])), "not_understood"],

@@ -2,7 +2,11 @@
 import { describe, expect, it } from "vitest";
 import { type DataKey, open, openBytes, seal, sealBytes } from "../../../client/src/offline/boxes.ts";
 import { makeDataKey, openDataKey, wrapAgain } from "../../../client/src/offline/data_keys.ts";
+import { database } from "../../../client/src/offline/database.ts";
+import { OUTBOX } from "../../../client/src/offline/rows.ts";
+import { putWrap } from "../../../client/src/offline/writes.ts";
 import { PERSON, OTHER_PERSON, PRACTICE } from "./fake_server.ts";
+import { FakePhone, everything } from "./window.ts";
 
 /** NIST's GCM test vectors (gcmEncryptExtIV256): key, iv, AAD, plain text → cipher text and tag; from memory. */
 const NIST = {
@@ -29,7 +33,8 @@ describe("a box", () => {
     const key = await dataKey();
     const plain = new TextEncoder().encode('{"name":"Bella ü 🐈"}');
     expect(await openBytes(key, "entries", "a", await sealBytes(key, "entries", "a", plain))).toEqual(plain);
-    expect(await open(key, "drafts", "b", await seal(key, "drafts", "b", { x: [1, null, "ü"] }))).toEqual({ x: [1, null, "ü"] });
+    const value = { x: [1, null, "ü"] };
+    expect(await open(key, "drafts", "b", await seal(key, "drafts", "b", value))).toEqual(value);
   });
 
   it("has another iv each time, 96 bits", async () => {
@@ -74,6 +79,15 @@ describe("the data key", () => {
     expect((await openDataKey(first)).secret.extractable).toBe(false);
     const box = await seal(await openDataKey(first), "drafts", "a", "shared");
     expect(await open(await openDataKey(second), "drafts", "a", box)).toBe("shared");
+  });
+
+  it("stays one when a second window made another at the same moment: the first kept wins", async () => {
+    new FakePhone(); // an empty disk
+    const outbox = database(OUTBOX, () => {});
+    const [first, late] = [await makeDataKey(PRACTICE, PERSON), await makeDataKey(PRACTICE, OTHER_PERSON)];
+    for (const wrap of [first, late, await wrapAgain(first, OTHER_PERSON)]) await putWrap(outbox, wrap);
+    const kept = (await everything()).find(({ store }) => store === "keys")?.rows as { data_key: string }[];
+    expect(kept.map(({ data_key }) => data_key)).toEqual([first.data_key, first.data_key]);
   });
 
   it("does not unwrap for another practice", async () => {

@@ -1,6 +1,12 @@
-/** The store when it misbehaves: held by an old window, let go of by the browser, silent, full; and writers that would wait. */
+/** The store when it misbehaves: held by an old window, let go of by the browser, silent, full; writers that wait. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { type Database, WATCHDOG_MS, database, inOneReading, inOneTransaction } from "../../../client/src/offline/database.ts";
+import {
+  type Database,
+  WATCHDOG_MS,
+  database,
+  inOneReading,
+  inOneTransaction,
+} from "../../../client/src/offline/database.ts";
 import type { StorageTrouble } from "../../../client/src/offline/journal.ts";
 import { newId } from "../../../client/src/offline/journal.ts";
 import { OUTBOX, type Layout } from "../../../client/src/offline/rows.ts";
@@ -75,7 +81,8 @@ describe("a lost connection", () => {
   });
 
   it("that says nothing at all is noticed; the watchdog waits 3 s", async () => {
-    vi.spyOn(indexedDB, "open").mockImplementation(() => new (IDBOpenDBRequest as unknown as new () => IDBOpenDBRequest)());
+    const Silent = IDBOpenDBRequest as unknown as new () => IDBOpenDBRequest;
+    vi.spyOn(indexedDB, "open").mockImplementation(() => new Silent());
     await expect(database(OUTBOX, tell, 50).connection()).rejects.toMatchObject({ code: "lost" });
     expect(WATCHDOG_MS).toBe(3000);
   });
@@ -104,7 +111,8 @@ describe("a full disk", () => {
     await phone.keepDraft({ id, updatedMs: 1, content: "before" });
     vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(function (this: IDBObjectStore) {
       // What a browser does when the room runs out: it takes the request and aborts the transaction with this name.
-      queueMicrotask(() => (this.transaction as unknown as { _abort(name: string): void })._abort("QuotaExceededError"));
+      const transaction = this.transaction as unknown as { _abort(name: string): void };
+      queueMicrotask(() => transaction._abort("QuotaExceededError"));
       return new (IDBRequest as unknown as new () => IDBRequest)();
     });
     await expect(phone.keepDraft({ id, updatedMs: 2, content: "after" })).rejects.toMatchObject({ code: "full" });

@@ -50,11 +50,13 @@ export class FakeServer implements Network {
     return this.#meet({ route: "pull", count: position, ids: [] }, () => {
       if (epoch !== this.epoch || position > this.journal.length) return problem(409, "cursor_void");
       const to = Math.min(this.journal.length, position + this.pageSize);
-      const header = { bundle: 1, practice, epoch, view: "all", head: this.journal.length, more: to < this.journal.length };
+      const head = this.journal.length;
+      const header = { bundle: 1, practice, epoch, view: "all", head, more: to < head };
       const first = JSON.stringify({ ...header, count: to - position, server_time_ms: this.serverTimeMs });
       const pairs = this.journal.slice(position, to).flatMap((row, at) => [
         JSON.stringify({
-          ...{ device: row.device, number: row.number, sha: row.sha, position: position + at + 1, after: position + at },
+          ...{ device: row.device, number: row.number, sha: row.sha },
+          ...{ position: position + at + 1, after: position + at },
           ...{ chain: row.chain, received_at_ms: this.serverTimeMs },
           ...(row.assessment === undefined ? {} : { assessment: row.assessment }),
         }),
@@ -95,6 +97,11 @@ export class FakeServer implements Network {
   restore(head: number, epoch = NEXT_EPOCH): void {
     this.journal = this.journal.slice(0, head);
     this.epoch = epoch;
+  }
+
+  /** The animals' names in the journal's order. */
+  names(): string[] {
+    return this.journal.map(({ letter }) => (JSON.parse(letter) as { body: { name: string } }).body.name);
   }
 
   pushes(): { count: number; ids: string[] }[] {

@@ -1,6 +1,6 @@
-/** Drafts and letters reach the disk whole, once, in order, flushed; and what the phone cannot file it refuses unharmed. */
+/** Drafts and letters reach the disk whole, once, in order, flushed; what cannot be filed is refused unharmed. */
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { newId } from "../../../client/src/offline/journal.ts";
+import { type LetterParts, newId } from "../../../client/src/offline/journal.ts";
 import { CAT, FakePhone, everything, measurement, quiet } from "./window.ts";
 
 afterEach(() => vi.restoreAllMocks());
@@ -64,7 +64,8 @@ describe("a draft", () => {
 
   it("is refused while nobody is signed in", async () => {
     const { phone } = await new FakePhone().window();
-    await expect(phone.keepDraft({ id: newId(), updatedMs: 1, content: {} })).rejects.toMatchObject({ code: "sign_in_needed" });
+    const keeping = phone.keepDraft({ id: newId(), updatedMs: 1, content: {} });
+    await expect(keeping).rejects.toMatchObject({ code: "sign_in_needed" });
   });
 });
 
@@ -118,12 +119,13 @@ describe("filing", () => {
     const shared = new FakePhone();
     const { phone } = await shared.signedIn();
     const { id } = await phone.file({ kind: "patient", body: CAT });
-    const filed = await phone.file({ kind: "measurement", body: measurement(id), rules: "v1", assessment: { verdict: "steady" } });
+    const worked = { rules: "v1", assessment: { verdict: "steady" } };
+    const filed = await phone.file({ kind: "measurement", body: measurement(id), ...worked });
     await quiet(phone);
     const sent = shared.server.journal[1];
     expect(sent?.sha).toBe(filed.sha);
     expect(JSON.parse(sent?.letter ?? "")).toEqual(filed.letter);
-    expect(filed.letter).toMatchObject({ author: phone.who.value?.person, kind: "measurement", rules: "v1", schema: 1 });
+    expect(filed.letter).toMatchObject({ author: phone.who.value?.person, kind: "measurement", schema: 1, ...worked });
   });
 
   it("files a draft once, though a late write or a second press follows", async () => {
@@ -131,8 +133,10 @@ describe("filing", () => {
     const draft = newId();
     await phone.keepDraft({ id: draft, updatedMs: 1, content: {} });
     await phone.file({ kind: "patient", body: CAT }, draft);
-    await expect(phone.file({ kind: "patient", body: { ...CAT, name: "Other" } }, draft)).rejects.toMatchObject({ code: "already_filed" });
-    await expect(phone.keepDraft({ id: draft, updatedMs: 2, content: {} })).rejects.toMatchObject({ code: "already_filed" });
+    const code = "already_filed";
+    const other = { ...CAT, name: "Other" };
+    await expect(phone.file({ kind: "patient", body: other }, draft)).rejects.toMatchObject({ code });
+    await expect(phone.keepDraft({ id: draft, updatedMs: 2, content: {} })).rejects.toMatchObject({ code });
     expect(await phone.drafts()).toEqual([]);
     expect(await phone.outbox()).toHaveLength(1);
   });
@@ -140,10 +144,11 @@ describe("filing", () => {
   it("refuses what the server would refuse for good, and says where", async () => {
     const { phone } = await new FakePhone().signedIn();
     const { patient: _patient, ...nameless } = measurement(newId()) as { patient: string };
-    await expect(phone.file({ kind: "measurement", body: nameless })).rejects.toMatchObject({ path: "/body/patient", why: "missing" });
-    await expect(phone.file({ kind: "patient", body: { ...CAT, name: "\ud83d" } })).rejects.toMatchObject({ why: "wrong_form" });
+    const refused = async (parts: LetterParts, word: object) => expect(phone.file(parts)).rejects.toMatchObject(word);
+    await refused({ kind: "measurement", body: nameless }, { path: "/body/patient", why: "missing" });
+    await refused({ kind: "patient", body: { ...CAT, name: "\ud83d" } }, { why: "wrong_form" });
     const assessment = { long: "x".repeat(33_000) };
-    await expect(phone.file({ kind: "measurement", body: measurement(newId()), assessment })).rejects.toMatchObject({ code: "too_large" });
+    await refused({ kind: "measurement", body: measurement(newId()), assessment }, { code: "too_large" });
     expect(await phone.outbox()).toEqual([]);
   });
 
@@ -166,6 +171,7 @@ describe("settings", () => {
     await phone.remember("bag", [20, 25, 30]);
     expect(await phone.recall("bag")).toEqual([20, 25, 30]);
     const meta = (await everything()).find(({ store }) => store === "meta");
-    expect(meta?.rows.find((row) => (row as { name: string }).name.startsWith("own:"))).toHaveProperty("box.box", "phone.1");
+    const own = meta?.rows.find((row) => (row as { name: string }).name.startsWith("own:"));
+    expect(own).toHaveProperty("box.box", "phone.1");
   });
 });

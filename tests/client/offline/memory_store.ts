@@ -52,7 +52,8 @@ export class MemoryStore implements SyncStore {
 
   offerAgain(epoch: string): Promise<void> {
     return this.#commit(() => {
-      for (const own of this.entries) if (own.state === "stored") Object.assign(own, { state: "waiting", position: undefined });
+      const taken = this.entries.filter(({ state }) => state === "stored");
+      for (const own of taken) Object.assign(own, { state: "waiting", position: undefined });
       this.epoch = epoch;
     });
   }
@@ -70,7 +71,8 @@ export class MemoryStore implements SyncStore {
     await this.#commit(() => {
       for (const { envelope } of entries) {
         const own = this.entries.find(({ sha }) => sha === envelope.sha);
-        if (own !== undefined && own.state !== "stored") Object.assign(own, { state: "stored", position: envelope.position });
+        if (own === undefined || own.state === "stored") continue;
+        Object.assign(own, { state: "stored", position: envelope.position });
       }
     });
     await this.#commit(() => {
@@ -88,8 +90,11 @@ export class MemoryStore implements SyncStore {
   /** Letters of the epoch read now, from 1 on without a gap. */
   record(): string[] {
     const letters: string[] = [];
-    for (let at = 1; this.rows.has(`${this.place?.epoch}/${at}`); at += 1) letters.push(this.rows.get(`${this.place?.epoch}/${at}`) as string);
-    return letters;
+    for (;;) {
+      const next = this.rows.get(`${this.place?.epoch}/${letters.length + 1}`);
+      if (next === undefined) return letters;
+      letters.push(next);
+    }
   }
 
   async #commit(change: () => void): Promise<void> {

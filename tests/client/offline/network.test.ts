@@ -1,4 +1,4 @@
-/** What goes over the line: routes, headers, gzip, and the 30 s after which nothing is waited for. gzip: RFC 1952, by Node's zlib. */
+/** What goes over the line: routes, headers, gzip (RFC 1952, by Node's zlib), and when waiting for an answer ends. */
 import { createServer, type IncomingMessage, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { gunzipSync } from "node:zlib";
@@ -60,7 +60,8 @@ it("asks for a page by epoch and position, and for who is signed in", async () =
 });
 
 it("does not follow a redirect: what stands there is not our server", async () => {
-  const { met, net } = await listening({ status: 302, headers: { Location: "/elsewhere", "Content-Type": "text/html" }, body: "" });
+  const headers = { Location: "/elsewhere", "Content-Type": "text/html" };
+  const { met, net } = await listening({ status: 302, headers, body: "" });
   const reply = await net.me();
   expect("failed" in reply ? reply.failed : reply.status).not.toBe(200);
   expect(met).toHaveLength(1);

@@ -12,8 +12,8 @@ function textsIn(value: unknown): string[] {
   if (value instanceof Uint8Array) {
     return ["latin1", "utf16le", "utf8"].map((how) => Buffer.from(value).toString(how as BufferEncoding));
   }
-  if (typeof value === "object" && value !== null) return Object.entries(value).flatMap(([key, inside]) => [key, ...textsIn(inside)]);
-  return [String(value)];
+  if (typeof value !== "object" || value === null) return [String(value)];
+  return Object.entries(value).flatMap(([key, inside]) => [key, ...textsIn(inside)]);
 }
 
 async function placesOf(word: string): Promise<string[]> {

@@ -4,13 +4,13 @@
  */
 import { describe, expect, it } from "vitest";
 import * as pacing from "../../../client/src/offline/pace.ts";
+import type { Reply } from "../../../client/src/offline/replies.ts";
 import { type Fault, problem } from "./fake_server.ts";
-import { CAT, FakePhone, quiet, until } from "./window.ts";
-
-type Phone = Awaited<ReturnType<FakePhone["signedIn"]>>["phone"];
+import type { Phone } from "../../../client/src/offline/journal.ts";
+import { CAT, FakePhone, type Opened, quiet, until } from "./window.ts";
 
 /** A phone with `count` entries that could not be sent yet, and a server that answers from now on as `fault` says. */
-async function filedOffline(count: number, fault: Fault): Promise<{ shared: FakePhone; phone: Phone; trigger: (reason: "timer" | "seen") => void }> {
+async function filedOffline(count: number, fault: Fault): Promise<{ shared: FakePhone } & Opened> {
   const shared = new FakePhone();
   const { phone, trigger } = await shared.signedIn();
   shared.server.fault = () => ({ failed: "no_network" });
@@ -23,6 +23,14 @@ async function filedOffline(count: number, fault: Fault): Promise<{ shared: Fake
 
 const idsOf = async (phone: Phone, ...numbers: number[]) =>
   new Set((await phone.outbox()).filter(({ number }) => numbers.includes(number)).map(({ id }) => id));
+
+/** Answers hand-ins by `reply` when they are of the kind described, and lets all else through. */
+const badPush =
+  (reply: Reply, isMeant: (ids: string[]) => boolean = () => true): Fault =>
+  ({ route, ids }) =>
+    route === "push" && isMeant(ids) ? reply : undefined;
+
+const hasOne = (bad: ReadonlySet<string>) => (ids: string[]) => ids.some((id) => bad.has(id));
 
 describe("waiting", () => {
   it("doubles from 1 s to 5 min, with full jitter", () => {
@@ -62,7 +70,7 @@ describe("waiting", () => {
   });
 
   it("as long as the server asked, a look at the screen changes nothing; a press does", async () => {
-    const { shared, phone, trigger } = await filedOffline(1, ({ route }) => (route === "push" ? problem(429, "slow_down", 60_000) : undefined));
+    const { shared, phone, trigger } = await filedOffline(1, badPush(problem(429, "slow_down", 60_000)));
     await phone.syncNow();
     expect(phone.status.value).toMatchObject({ network: "busy", nextTryMs: shared.nowMs + 60_000 });
     shared.server.fault = () => undefined;
@@ -82,14 +90,14 @@ describe("batches", () => {
     const { phone: again } = await shared.window(); // a fresh pace: starts at 100
     await until(() => again.status.value.unsent === 0, "all in the record");
     expect(shared.server.pushes().map(({ count }) => count)).toEqual([100, 100, 30]);
-    const names = shared.server.journal.map(({ letter }) => (JSON.parse(letter) as { body: { name: string } }).body.name);
+    const names = shared.server.names();
     expect(names).toEqual(Array.from({ length: 230 }, (_, at) => `cat ${at + 1}`));
   });
 
   it("keep the order of filing over tries without network", async () => {
     const { shared, phone } = await filedOffline(5, () => undefined);
     await phone.syncNow();
-    const names = shared.server.journal.map(({ letter }) => (JSON.parse(letter) as { body: { name: string } }).body.name);
+    const names = shared.server.names();
     expect(names).toEqual(["cat 1", "cat 2", "cat 3", "cat 4", "cat 5"]);
   });
 
@@ -114,7 +122,7 @@ describe("batches", () => {
   });
 
   it("are halved until they get through, and doubled after", async () => {
-    const { shared, phone } = await filedOffline(100, ({ route, count }) => (route === "push" && count > 20 ? problem(413, "too_large") : undefined));
+    const { shared, phone } = await filedOffline(100, badPush(problem(413, "too_large"), (ids) => ids.length > 20));
     const { phone: again } = await shared.window(); // a fresh pace: starts at 100
     await until(() => again.status.value.unsent === 0, "all in the record");
     const counts = shared.server.pushes().map(({ count }) => count);
@@ -125,7 +133,7 @@ describe("batches", () => {
   });
 
   it("are halved from try to try when no answer comes at all", async () => {
-    const { shared, phone } = await filedOffline(40, ({ route }) => (route === "push" ? { failed: "timed_out" } : undefined));
+    const { shared, phone } = await filedOffline(40, badPush({ failed: "timed_out" }));
     phone.close();
     const { phone: again } = await shared.window();
     await quiet(again);
@@ -139,7 +147,7 @@ describe("bad entries", () => {
   it("never block the others, wherever they stand", async () => {
     const { shared, phone, trigger } = await filedOffline(30, () => undefined);
     const bad = await idsOf(phone, 1, 7, 8, 30);
-    shared.server.fault = ({ route, ids }) => (route === "push" && ids.some((id) => bad.has(id)) ? problem(500, "server_error") : undefined);
+    shared.server.fault = badPush(problem(500, "server_error"), hasOne(bad));
     for (let at = 0; at < 12; at += 1) {
       shared.pass(30_000);
       trigger("timer");
@@ -150,14 +158,16 @@ describe("bad entries", () => {
     expect(new Set(outbox.filter(({ state }) => state === "waiting").map(({ id }) => id))).toEqual(bad);
   });
 
-  it("are set aside after five failures of their own, told, tried every hour, and delivered once that works", async () => {
+  it("are set aside after five failures of their own, told, tried hourly, delivered once that works", async () => {
     const { shared, phone } = await filedOffline(2, () => undefined);
     const bad = await idsOf(phone, 1);
-    const fault: Fault = ({ route, ids }) => (route === "push" && ids.some((id) => bad.has(id)) ? problem(500, "server_error") : undefined);
+    const fault: Fault = badPush(problem(500, "server_error"), hasOne(bad));
     shared.server.fault = fault;
     for (let at = 0; at < 5; at += 1) await phone.syncNow();
     await quiet(phone);
-    expect((await phone.outbox()).map(({ state, tries, code }) => [state, tries, code])).toEqual([["stored", 0, undefined], ["waiting", 5, "set_aside"]]);
+    const [good, aside] = await phone.outbox();
+    expect(good).toMatchObject({ state: "stored", tries: 0 });
+    expect(aside).toMatchObject({ state: "waiting", tries: 5, code: "set_aside" });
     expect(phone.status.value).toMatchObject({ unsent: 1, needsYou: 1 });
     shared.server.requests = [];
     shared.pass(59 * 60_000);
@@ -171,7 +181,7 @@ describe("bad entries", () => {
   });
 
   it("are not made of good ones by a server that fails for all", async () => {
-    const { shared, phone } = await filedOffline(10, ({ route }) => (route === "push" ? problem(500, "server_error") : undefined));
+    const { shared, phone } = await filedOffline(10, badPush(problem(500, "server_error")));
     for (let at = 0; at < 12; at += 1) await phone.syncNow();
     expect((await phone.outbox()).map(({ tries }) => tries)).toEqual(Array.from({ length: 10 }, () => 0));
     expect(phone.status.value).toMatchObject({ unsent: 10, needsYou: 0, network: "server_trouble" });
@@ -193,7 +203,8 @@ describe("bad entries", () => {
     database.close();
     await phone.syncNow();
     await quiet(phone);
-    expect((await phone.outbox()).map(({ state, code }) => [state, code])).toEqual([["stored", undefined], ["stored", undefined], ["waiting", "unreadable"]]);
+    const stood = (await phone.outbox()).map(({ state, code }) => [state, code]);
+    expect(stood).toEqual([["stored", undefined], ["stored", undefined], ["waiting", "unreadable"]]);
     expect(phone.status.value).toMatchObject({ unsent: 1, needsYou: 1 });
     expect(shared.server.journal).toHaveLength(2);
   });

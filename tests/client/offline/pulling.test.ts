@@ -1,8 +1,9 @@
-/** A pulled page is kept whole and only when it fits behind what the phone holds; a restored server gets back what it lost. */
+/** A pulled page is kept whole, and only when it fits; a restored server gets back what it lost. */
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
 import { NO_CHAIN, beginning, follow } from "../../../client/src/offline/chain.ts";
 import { EPOCH, NEXT_EPOCH, problem } from "./fake_server.ts";
+import type { Phone } from "../../../client/src/offline/journal.ts";
 import { CAT, FakePhone, everything, quiet, strangeLetter } from "./window.ts";
 
 async function kept(): Promise<{ positions: number[]; cursor: { position: number; epoch: string } | undefined }> {
@@ -12,9 +13,16 @@ async function kept(): Promise<{ positions: number[]; cursor: { position: number
   return { positions, cursor: rows("cursor")[0] as { position: number; epoch: string } | undefined };
 }
 
-async function phoneAndServer(letters: number): Promise<{ shared: FakePhone; phone: Awaited<ReturnType<FakePhone["signedIn"]>>["phone"] }> {
+/** Letters of another phone, numbered from `first`. */
+function addCats({ server }: FakePhone, count: number, first: number): void {
+  for (let at = 0; at < count; at += 1) {
+    server.add(strangeLetter("patient", { ...CAT, name: `cat ${at}` }), first + at);
+  }
+}
+
+async function phoneAndServer(letters: number): Promise<{ shared: FakePhone; phone: Phone }> {
   const shared = new FakePhone();
-  for (let at = 0; at < letters; at += 1) shared.server.add(strangeLetter("patient", { ...CAT, name: `cat ${at}` }), at + 1);
+  addCats(shared, letters, 1);
   shared.server.pageSize = 3;
   const { phone } = await shared.signedIn();
   return { shared, phone };
@@ -34,8 +42,8 @@ describe("pages", () => {
   /** Ways to bend the page after position 3: lines 1, 3, 5 are envelopes, 2, 4, 6 letters. */
   const BENDS: [string, (lines: string[]) => string[]][] = [
     ["an entry left out of the middle", (lines) => withCount(lines.filter((_, at) => at !== 3 && at !== 4), 2)],
-    ["two entries swapped", (lines) => [lines[0], lines[3], lines[4], lines[1], lines[2], lines[5], lines[6]] as string[]],
-    ["a letter changed by one sign", (lines) => lines.map((line, at) => (at === 4 ? line.replace("cat", "cot") : line))],
+    ["two entries swapped", (lines) => [0, 3, 4, 1, 2, 5, 6].map((at) => lines[at] as string)],
+    ["a letter changed by one sign", (lines) => lines.with(4, (lines[4] as string).replace("cat", "cot"))],
     ["a letter of another fingerprint", (lines) => change(lines, 3, { sha: "0".repeat(64) })],
     ["a chain that is not that of all before", (lines) => change(lines, 3, { chain: "0".repeat(64) })],
     ["a wrong word on what came before", (lines) => change(lines, 1, { after: 2 })],
@@ -48,7 +56,7 @@ describe("pages", () => {
 
   it.each(BENDS)("that do not fit are not kept, and the cursor stays: %s", async (_name, bend) => {
     const { shared, phone } = await phoneAndServer(3);
-    for (let at = 0; at < 3; at += 1) shared.server.add(strangeLetter("patient", { ...CAT, name: `cat ${at}` }), at + 10);
+    addCats(shared, 3, 10);
     shared.server.bend = bend;
     await phone.syncNow();
     expect(await kept()).toMatchObject({ positions: [1, 2, 3], cursor: { position: 3 } });
@@ -63,8 +71,9 @@ describe("pages", () => {
 
   it("come again after a failure in the middle, from where the phone stands", async () => {
     const { shared, phone } = await phoneAndServer(0);
-    for (let at = 0; at < 8; at += 1) shared.server.add(strangeLetter("patient", { ...CAT, name: `cat ${at}` }), at + 1);
-    shared.server.fault = ({ route, count }) => (route === "pull" && count === 3 ? { failed: "no_network" } : undefined);
+    addCats(shared, 8, 1);
+    shared.server.fault = ({ route, count }) =>
+      route === "pull" && count === 3 ? { failed: "no_network" } : undefined;
     await phone.syncNow();
     expect(await kept()).toMatchObject({ positions: [1, 2, 3], cursor: { position: 3 } });
     shared.server.fault = () => undefined;
@@ -92,7 +101,7 @@ describe("pages", () => {
 });
 
 describe("the chain", () => {
-  it("is SHA-256 over the chain before and the fingerprint, from 32 zero bytes (computed here by Node's crypto)", async () => {
+  it("is SHA-256 over the chain before and the fingerprint, from 32 zero bytes (here by Node's crypto)", async () => {
     const letters = ["one", "two"].map((word) => new TextEncoder().encode(word));
     const shas = letters.map((letter) => createHash("sha256").update(letter).digest());
     const one = createHash("sha256").update(Buffer.alloc(32)).update(shas[0] as Buffer).digest();
@@ -105,7 +114,8 @@ describe("the chain", () => {
       letter,
     }));
     const digest = async (bytes: Uint8Array) => new Uint8Array(createHash("sha256").update(bytes).digest());
-    expect(await follow(beginning("e"), entries, digest)).toEqual({ epoch: "e", position: 2, chain: two.toString("hex") });
+    const end = { epoch: "e", position: 2, chain: two.toString("hex") };
+    expect(await follow(beginning("e"), entries, digest)).toEqual(end);
     expect(await follow({ epoch: "e", position: 0, chain: "1".repeat(64) }, entries, digest)).toBeUndefined();
     expect(NO_CHAIN).toBe(Buffer.alloc(32).toString("hex"));
   });
@@ -120,9 +130,10 @@ describe("a server restored from an older copy", () => {
     shared.server.add(strangeLetter("patient", { ...CAT, name: "another phone was faster" }), 7); // takes position 4
     await phone.syncNow();
     await quiet(phone);
-    const names = shared.server.journal.map(({ letter }) => (JSON.parse(letter) as { body: { name: string } }).body.name);
+    const names = shared.server.names();
     expect(names).toEqual(["cat 0", "cat 1", "a", "another phone was faster", "b", "c"]);
-    expect((await phone.outbox()).map(({ state, position }) => [state, position])).toEqual([["stored", 6], ["stored", 5], ["stored", 3]]);
+    const stood = (await phone.outbox()).map(({ state, position }) => [state, position]);
+    expect(stood).toEqual([["stored", 6], ["stored", 5], ["stored", 3]]);
     expect((await kept()).cursor).toMatchObject({ epoch: NEXT_EPOCH, position: 6 });
     expect(phone.status.value).toMatchObject({ unsent: 0, network: undefined });
   });
@@ -152,7 +163,7 @@ describe("a server restored from an older copy", () => {
     const { phone: again } = await shared.window();
     await quiet(again);
     expect(shared.server.requests.map(({ route }) => route)).not.toContain("pull");
-    const names = shared.server.journal.map(({ letter }) => (JSON.parse(letter) as { body: { name: string } }).body.name);
+    const names = shared.server.names();
     expect(names).toEqual(["b", "a"]);
     expect(again.status.value.unsent).toBe(0);
   });

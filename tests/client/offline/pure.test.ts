@@ -1,5 +1,5 @@
 /**
- * The sync core is handed its world: it type-checks without a browser and without Node, and names no clock and no chance.
+ * The sync core is handed its world: it type-checks without a browser and without Node, and names no clock, no chance.
  * And only `writes.ts` writes.
  */
 import { spawnSync } from "node:child_process";
@@ -14,23 +14,28 @@ const PURE = ["sync.ts", "bundle.ts", "chain.ts", "pace.ts", "replies.ts", "proj
 /** The two of the platform's that turn text into bytes and back; they read and keep nothing. */
 const ALLOWED = "declare class TextEncoder { encode(text: string): Uint8Array<ArrayBuffer>; }\n" +
   "declare class TextDecoder { constructor(label?: string, options?: object); decode(bytes: Uint8Array): string; }\n";
-const CHECK = "export declare function check(name: string, document: unknown): { path: string; why: string } | undefined;\n";
+const CHECK =
+  "export function check(name: string, document: unknown): { path: string; why: string } | undefined " +
+  "{ throw [name, document]; }\n";
 const SIGNALS = "export interface Signal<Value> { value: Value }\n";
 
-/** What the compiler says of the pure files when it knows the language and nothing else; `extra` is appended to sync.ts. */
+/** What the compiler says of the pure files when it knows the language alone; `extra` is appended to sync.ts. */
 function compile(extra = ""): string {
   const folder = mkdtempSync(join(CLIENT, "node_modules", "pure-"));
   try {
     for (const name of [...PURE, "phone_types.ts", "hex.ts"]) {
       const source = readFileSync(join(OFFLINE, name), "utf8").replace("../contract/wire.ts", "./wire.ts");
-      writeFileSync(join(folder, name), source.replace('"@preact/signals"', '"./signals.ts"') + (name === "sync.ts" ? extra : ""));
+      const alone = source.replace('"@preact/signals"', '"./signals.ts"');
+      writeFileSync(join(folder, name), alone + (name === "sync.ts" ? extra : ""));
     }
-    writeFileSync(join(folder, "wire.ts"), CHECK.replace("declare ", "").replace("undefined;", "undefined { throw [name, document]; }"));
+    writeFileSync(join(folder, "wire.ts"), CHECK);
     writeFileSync(join(folder, "signals.ts"), SIGNALS);
     writeFileSync(join(folder, "allowed.d.ts"), ALLOWED);
-    const options = { target: "ES2022", lib: ["ES2022"], types: [], strict: true, noEmit: true, module: "ESNext", moduleResolution: "Bundler" };
-    const config = { compilerOptions: { ...options, allowImportingTsExtensions: true, skipLibCheck: true }, include: ["*.ts"] };
-    writeFileSync(join(folder, "tsconfig.json"), JSON.stringify(config));
+    const compilerOptions = {
+      ...{ target: "ES2022", lib: ["ES2022"], types: [], module: "ESNext", moduleResolution: "Bundler" },
+      ...{ strict: true, noEmit: true, allowImportingTsExtensions: true, skipLibCheck: true },
+    };
+    writeFileSync(join(folder, "tsconfig.json"), JSON.stringify({ compilerOptions, include: ["*.ts"] }));
     return spawnSync(join(CLIENT, "node_modules/.bin/tsc"), ["-p", folder], { encoding: "utf8" }).stdout;
   } finally {
     rmSync(folder, { recursive: true });
@@ -51,6 +56,7 @@ it("names no clock and no chance of the language", () => {
 });
 
 it("leaves every write to one file", () => {
-  const writers = readdirSync(OFFLINE).filter((name) => /"readwrite"|\binOneTransaction\(/.test(readFileSync(join(OFFLINE, name), "utf8")));
+  const writing = /"readwrite"|\binOneTransaction\(/;
+  const writers = readdirSync(OFFLINE).filter((name) => writing.test(readFileSync(join(OFFLINE, name), "utf8")));
   expect(writers.sort()).toEqual(["database.ts", "writes.ts"]);
 });

@@ -72,13 +72,15 @@ class World {
     const letter = strangeLetter("patient", { ...CAT, name: `cat ${this.filed.length}` });
     const { id } = JSON.parse(letter) as { id: string };
     const number = store.entries.length + 1;
-    store.entries.push({ number, id, sha: sha256(letter), tries: 0, state: "waiting", letter: new TextEncoder().encode(letter) });
+    const sent = { number, id, sha: sha256(letter), letter: new TextEncoder().encode(letter) };
+    store.entries.push({ ...sent, tries: 0, state: "waiting" });
     this.filed.push(letter);
   }
 
   #restore(): void {
     this.restores += 1;
-    this.server.restore(Math.floor(this.random() * (this.server.journal.length + 1)), newId(this.nowMs + this.restores));
+    const head = Math.floor(this.random() * (this.server.journal.length + 1));
+    this.server.restore(head, newId(this.nowMs + this.restores));
   }
 
   #fault: Fault = ({ route, count }) => {
@@ -116,7 +118,7 @@ function checkAtTheEnd({ server, phones, filed }: World): void {
 }
 
 describe("with faults at every turn", () => {
-  it(`${SEEDS} histories of ${STEPS} steps: nothing lost, nothing doubled, all agree in the end`, { timeout: 60_000 }, async () => {
+  it(`${SEEDS} histories: nothing lost, nothing doubled, all agree in the end`, { timeout: 60_000 }, async () => {
     const seen = { filed: 0, restores: 0, requests: 0, retried: 0 };
     for (let seed = 1; seed <= SEEDS; seed += 1) {
       const world = new World(seed);

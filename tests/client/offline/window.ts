@@ -121,6 +121,8 @@ export async function quiet(phone: Phone): Promise<void> {
 
 export { newId } from "../../../client/src/offline/ids.ts";
 
+export type Opened = Awaited<ReturnType<FakePhone["window"]>>;
+
 export const CAT = { species: "cat", name: "Bella" } as const;
 
 /** A measurement that both wire checks accept; invented. */
@@ -143,7 +145,8 @@ export async function everything(): Promise<{ database: string; store: string; r
   for (const { name } of await indexedDB.databases()) {
     const database = await answer(indexedDB.open(name as string));
     for (const store of database.objectStoreNames) {
-      found.push({ database: name as string, store, rows: await answer(database.transaction(store).objectStore(store).getAll()) });
+      const rows = await answer(database.transaction(store).objectStore(store).getAll());
+      found.push({ database: name as string, store, rows });
     }
     database.close();
   }
