@@ -10,6 +10,7 @@ import { hasWords, say } from "./contract/words";
 import { openPhone, PhoneTrouble } from "./offline/journal";
 import { showLook } from "./parts/look";
 import { App } from "./screens/app";
+import { backToPlace, rememberPlace } from "./screens/last_place";
 import { loadAll } from "./screens/later";
 import { thePhone, usePhoneOf } from "./screens/place";
 import { keepShell } from "./worker";
@@ -34,11 +35,14 @@ function sayTrouble(failure: unknown): void {
 async function start(): Promise<void> {
   showLook();
   try {
-    usePhoneOf(await openPhone());
+    const phone = await openPhone();
+    usePhoneOf(phone);
+    await backToPlace(phone, Date.now());
   } catch (failure) {
     sayTrouble(failure);
     return;
   }
+  rememberPlace();
   render(<App />, ground);
   setTimeout(() => void loadAll().catch(() => undefined), LOAD_REST_AFTER_MS);
   void keepShell(async () => (await thePhone().drafts()).length > 0).catch(() => undefined);

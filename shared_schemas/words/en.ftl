@@ -312,7 +312,7 @@ file-needs-animal-hint = A measurement is filed under an animal.
 file-choose = Choose { $name }
 file-who = File under { $name }
 file-other-species = Only animals of the same species are listed.
-filed-to = { $name }: Saved on this phone
+filed-to = Filed: { $name }
 
 keeping = Keeping what you typed
 kept-not = What you typed is not saved yet.

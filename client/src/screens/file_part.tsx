@@ -28,8 +28,8 @@ async function fileNow(keeping: Keeping): Promise<void> {
   await keeping.retry();
   const head = keeping.head();
   const assessment = judged(head);
-  await thePhone().file({ kind: "measurement", body: head.measurement, rules: assessment.rules, assessment }, head.id);
-  filedNow.value = head.name;
+  const { id } = await thePhone().file({ kind: "measurement", body: head.measurement, rules: assessment.rules, assessment }, head.id);
+  filedNow.value = { id, name: head.name ?? "" };
   go("#/patients", true);
 }
 

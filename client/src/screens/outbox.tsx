@@ -7,17 +7,11 @@ import { dayAndTime } from "../parts/figures";
 import { StateWord, type State } from "../parts/state_word";
 import { kebab } from "../parts/word_ids";
 import { Differs } from "./both_results";
+import { shownState } from "./entry_state";
 import { Page } from "./page";
 import { patientOf } from "./patients";
 import { thePhone } from "./place";
 import { useRead } from "./use_read";
-
-/** The state shown: a waiting entry that was set aside after failures of its own needs a person too. */
-export function shownState(entry: Pick<OutboxEntry, "state" | "code">, sending: boolean): State {
-  if (entry.state !== "waiting") return entry.state;
-  if (entry.code) return "set_aside";
-  return sending ? "sending" : "waiting";
-}
 
 /** Why it needs a person: by the server's code where there are words for it, else by what happened to it. */
 function reasonOf(entry: OutboxEntry, state: State): string | undefined {

@@ -6,7 +6,7 @@ import { dayAndTime } from "../parts/figures";
 import type { Patient1 as Patient } from "../contract/wire_types";
 import type { Draft, PatientCard } from "../offline/journal";
 import { AddAnimal } from "./add_animal";
-import { filedNow } from "./filed";
+import { FiledLine } from "./filed";
 import { FirstCautions } from "./first_cautions";
 import { openOf } from "./open";
 import { Page } from "./page";
@@ -130,7 +130,7 @@ export function Patients(): JSX.Element {
   }
   return (
     <Page title={say("patients-title")} back="">
-      {filedNow.value !== undefined && <p role="status" class="note">{say("filed-to", { name: filedNow.value })}</p>}
+      <FiledLine />
       <FirstCautions />
       <Drafts />
       <section class="stack">

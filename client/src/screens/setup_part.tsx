@@ -3,6 +3,7 @@ import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { Choices } from "../parts/choices";
 import { TextField } from "../parts/text_field";
+import { DropDraft } from "./drop_draft";
 import { readField, withField, withPlain, type FieldId } from "./fields";
 import type { Keeping } from "./measure";
 import { changed, type Open } from "./open";
@@ -93,6 +94,7 @@ export function SetupPart({ open, keeping, onDone }: Props): JSX.Element {
       <button type="button" class="button act wide" onClick={onDone}>
         {say("setup-next")}
       </button>
+      <DropDraft open={open} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 /* Opens a new measurement: its draft is on disk before its screen is shown. An animal with an open draft goes on with that one. */
 import type { Patient1 as Patient } from "../contract/wire_types";
 import { newId, type PatientCard, type Visit } from "../offline/journal";
+import { filedNow } from "./filed";
 import { draftOf, openOf, started, type CuffSet, type Start } from "./open";
 import { thePhone } from "./place";
 import { go } from "./route";
@@ -13,6 +14,7 @@ function methodOf(last: Visit | undefined): CuffSet["method"] {
 async function keepAndGo(start: Start): Promise<void> {
   const open = started(start);
   await thePhone().keepDraft(draftOf(open, start.now_ms));
+  filedNow.value = undefined;
   go(`#/measure/${open.id}`);
 }
 

@@ -8,9 +8,12 @@ export function useRead<T>(read: () => Promise<T>, on: readonly unknown[] = []):
   const changed = thePhone().changed.value;
   useEffect(() => {
     let current = true;
-    void read().then((next) => {
-      if (current) setAnswer(() => next);
-    });
+    read().then(
+      (next) => {
+        if (current) setAnswer(() => next);
+      },
+      () => undefined, // what the store's trouble is, the status says; the last answer stays
+    );
     return () => {
       current = false;
     };
