@@ -1,0 +1,52 @@
+/*
+ * Geometry of the row of readings: higher pressure stands higher, time runs on, nothing lies outside, the hidden stays hidden.
+ */
+import { describe, expect, it } from "vitest";
+import { seriesShape, type Taken } from "../../../client/src/parts/series_shape.ts";
+
+const taken = (...values: number[]): Taken[] => values.map((systolic_mmhg, n) => ({ id: String(n), systolic_mmhg, counts: n > 0 }));
+
+describe("the row of readings", () => {
+  it("puts each reading after the one before, higher where the pressure is higher", () => {
+    const { marks } = seriesShape(taken(168, 142, 138, 190), 232);
+    expect(marks.map(({ label }) => label)).toEqual(["168", "142", "138", "190"]);
+    for (let n = 1; n < marks.length; n += 1) expect(marks[n]!.x).toBeGreaterThan(marks[n - 1]!.x);
+    const highestFirst = [...marks].sort((one, other) => one.y - other.y).map(({ label }) => label);
+    expect(highestFirst).toEqual(["190", "168", "142", "138"]);
+  });
+
+  it("keeps marks and numbers inside, whatever the spread", () => {
+    for (const values of [[140], [140, 140, 140], [20, 300], [0, 999], Array.from({ length: 40 }, (_, n) => 100 + n)]) {
+      const { marks, width, height } = seriesShape(taken(...values), 232);
+      for (const { x, y, label_y } of marks) {
+        expect(x).toBeGreaterThan(0);
+        expect(x).toBeLessThan(width);
+        expect(Math.min(y, label_y - 11)).toBeGreaterThanOrEqual(0);
+        expect(y).toBeLessThan(height);
+      }
+    }
+  });
+
+  it("shows the latest where not all have room, and says how many came before", () => {
+    const { marks, left_out } = seriesShape(taken(...Array.from({ length: 12 }, (_, n) => 120 + n)), 232);
+    expect(marks.length + left_out).toBe(12);
+    expect(marks.at(-1)?.label).toBe("131");
+    expect((marks[1]!.x - marks[0]!.x)).toBeGreaterThanOrEqual(28);
+  });
+
+  it("draws attempts without a number apart: above the gauge at the top, the others at the foot", () => {
+    const { marks, height } = seriesShape([...taken(140), { id: "a", beyond: "above_gauge", counts: false }, { id: "b", beyond: "no_sound", counts: false }], 232);
+    expect(marks.map(({ shape }) => shape)).toEqual(["round", "above", "gap"]);
+    expect(marks[1]!.y).toBeLessThan(marks[0]!.y);
+    expect(marks[2]!.y).toBeGreaterThan(height / 2);
+  });
+
+  it("hides mean, interval and edges until they are revealed, and draws only edges within the span", () => {
+    const hidden = seriesShape(taken(140, 150), 336);
+    expect([hidden.mean, hidden.interval, hidden.edges]).toEqual([undefined, undefined, []]);
+    const shown = seriesShape(taken(140, 150), 336, { mean: 150, half_width: 4, edges: [140, 160, 180] });
+    expect(shown.edges.map(({ mmhg }) => mmhg)).toEqual([140, 160]);
+    expect(shown.interval!.top).toBeLessThan(shown.mean!);
+    expect(shown.interval!.bottom).toBeGreaterThan(shown.mean!);
+  });
+});
