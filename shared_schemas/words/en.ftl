@@ -502,6 +502,7 @@ sync-next-try = Tries again { $when }
 sync-send-now = Send now
 sync-keep-open = Keep the app open while it sends.
 sync-sign-in-needed = Sign in to read the record again. What you file goes on being handed in without it.
+sync-sign-in-to-send = The server does not know this phone any more. Sign in to send. Everything stays saved on this phone.
 sync-server-differs = The record's own working-out differs from this phone's. The record's stands; both are shown.
 sync-kept-by-browser = The browser has promised to keep what is stored on this phone.
 sync-not-kept-by-browser = The browser may clear what is stored here when it runs out of room. Add the app to the home screen, and send soon.

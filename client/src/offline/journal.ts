@@ -50,6 +50,7 @@ class OpenPhone implements Types.Phone {
   #trying: Trying = NOT_TRYING;
   #queue: Promise<unknown> = Promise.resolve();
   #counts = 0;
+  #latestCount: Promise<void> = Promise.resolve();
   #stopWatching = () => {};
 
   constructor(around: Around) {
@@ -140,7 +141,7 @@ class OpenPhone implements Types.Phone {
       return place.who as Types.SignedIn;
     });
     this.#around.channel.tell("place");
-    this.#tell({ signInNeeded: false });
+    this.#tell({ signInNeeded: false, signInToSend: false });
     void this.#sending.ask("pressed");
     return who;
   }
@@ -268,12 +269,17 @@ class OpenPhone implements Types.Phone {
     if (STORAGE_TROUBLES.includes(trouble.code)) this.#tell({ storage: trouble.code as Types.StorageTrouble });
   }
 
-  /** Counts anew; of two counts under way the later one is shown. */
-  async #recount(): Promise<void> {
+  /** Counts anew; resolves when a count begun no earlier than this one is shown. */
+  #recount(): Promise<void> {
     this.#counts += 1;
-    const mine = this.#counts;
+    this.#latestCount = this.#countAndShow(this.#counts);
+    return this.#latestCount;
+  }
+
+  /** Of two counts under way the later one is shown; whoever waits for the earlier one waits for it too. */
+  async #countAndShow(mine: number): Promise<void> {
     const status = await readStatus(this.#outbox, this.#place?.key, this.#trying).catch(() => undefined);
-    if (mine !== this.#counts) return;
+    if (mine !== this.#counts) return this.#latestCount;
     this.status.value = status ?? { ...this.status.value, ...this.#trying, storage: "lost" };
   }
 }

@@ -53,6 +53,8 @@ export interface Status {
   readonly nextTryMs?: number;
   /** Reading asks for sign-in; handing in goes on without. */
   readonly signInNeeded: boolean;
+  /** The server does not know this phone any more: handing in waits for a sign-in too. */
+  readonly signInToSend: boolean;
   /** What the browser answered when asked to keep this store; undefined = not asked yet. */
   readonly keptByBrowser?: boolean;
 }

@@ -81,6 +81,12 @@ async function oneRun(needs: SendingNeeds, pace: Pace): Promise<void> {
   }
 }
 
-function tellOutcome(needs: SendingNeeds, { network, nextTryMs: next, signInNeeded }: Outcome): void {
-  needs.tell({ network, nextTryMs: next, ...(signInNeeded === undefined ? {} : { signInNeeded }) });
+function tellOutcome(needs: SendingNeeds, outcome: Outcome): void {
+  const { network, nextTryMs: next, signInNeeded, signInToSend } = outcome;
+  needs.tell({
+    network,
+    nextTryMs: next,
+    ...(signInNeeded === undefined ? {} : { signInNeeded }),
+    ...(signInToSend === undefined ? {} : { signInToSend }),
+  });
 }

@@ -13,12 +13,13 @@ import type { EntryRow, MetaRow } from "./rows.ts";
 export interface Trying {
   readonly sending: boolean;
   readonly signInNeeded: boolean;
+  readonly signInToSend: boolean;
   readonly network?: NetworkTrouble | undefined;
   readonly storage?: StorageTrouble | undefined;
   readonly nextTryMs?: number | undefined;
 }
 
-export const NOT_TRYING: Trying = { sending: false, signInNeeded: false };
+export const NOT_TRYING: Trying = { sending: false, signInNeeded: false, signInToSend: false };
 
 /** @param key opens the oldest entry for its filing time; without it the time in its id has to do */
 export async function readStatus(outbox: Database, key: DataKey | undefined, trying: Trying): Promise<Status> {

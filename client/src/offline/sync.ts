@@ -50,10 +50,12 @@ export interface Aim {
   readonly mayRead: boolean;
 }
 
-/** How a run ended. `signInNeeded` is undefined when nothing was learnt about it. */
+/** How a run ended. `signInNeeded` and `signInToSend` are undefined when nothing was learnt about them. */
 export interface Outcome {
   readonly network?: NetworkTrouble;
   readonly signInNeeded?: boolean;
+  /** The server does not know this phone any more (its cookie is gone): even handing in waits for a sign-in. */
+  readonly signInToSend?: boolean;
   readonly nextTryMs?: number;
 }
 
@@ -92,9 +94,11 @@ function outcomeOf(run: Run, pushed: Ended, pulled: Ended): Outcome {
   if (lasting === undefined) pacing.allWell(run.pace);
   else pacing.waitAfterFailure(run.pace, run.clock(), run.random, lasting.waitMs);
   const knowsSignIn = asksSignIn || (run.aim.mayRead && pulled === undefined);
+  const isUnknown = pushed?.code === "sign_in";
   return {
     ...(lasting === undefined ? {} : { network: asNetworkTrouble(lasting) }),
     ...(knowsSignIn ? { signInNeeded: asksSignIn } : {}),
+    ...(isUnknown || run.hasDelivered ? { signInToSend: isUnknown } : {}),
     ...(lasting === undefined ? {} : { nextTryMs: pacing.nextTryMs(run.pace) }),
   };
 }

@@ -14,7 +14,7 @@ function told(prefix: string, code: string | undefined): string | undefined {
 /** Read out when it changes, without taking the focus. */
 export function StatusLine(): JSX.Element | null {
   const { status, who } = thePhone();
-  const { unsent, sending, lastSentMs, network, storage, needsYou, signInNeeded } = status.value;
+  const { unsent, sending, lastSentMs, network, storage, needsYou, signInNeeded, signInToSend } = status.value;
   if (!who.value) return null;
   const when = lastSentMs === undefined ? undefined : dayAndTime(lastSentMs);
   const sent = when ? say("sync-all-sent-at", { when }) : say("sync-unsent", { count: 0 });
@@ -23,7 +23,7 @@ export function StatusLine(): JSX.Element | null {
     needsYou > 0 ? say("sync-needing-you", { count: needsYou }) : undefined,
     unsent > 0 || signInNeeded ? told("network", network) : undefined,
     told("storage", storage),
-    signInNeeded ? say("sync-sign-in-needed") : undefined,
+    signInNeeded ? say(signInToSend ? "sync-sign-in-to-send" : "sync-sign-in-needed") : undefined,
   ];
   return (
     <div role="status" class="small">

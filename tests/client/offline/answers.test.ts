@@ -121,19 +121,19 @@ describe("no delivery", () => {
 
   it("401: keeps everything, asks for sign-in, and delivers after it", async () => {
     const { shared, phone } = await filedInto(onPush(problem(401, "device_unknown")));
-    expect(phone.status.value).toMatchObject({ unsent: 1, signInNeeded: true });
+    expect(phone.status.value).toMatchObject({ unsent: 1, signInNeeded: true, signInToSend: true });
     shared.server.fault = () => undefined;
     await phone.signIn("ada", "right");
     await quiet(phone);
-    expect(phone.status.value).toMatchObject({ unsent: 0, signInNeeded: false });
+    expect(phone.status.value).toMatchObject({ unsent: 0, signInNeeded: false, signInToSend: false });
   });
 
   it("401 for reading only: handing in goes on", async () => {
     const { phone } = await filedInto(({ route }) => (route === "pull" ? problem(401, "sign_in") : undefined));
-    expect(phone.status.value).toMatchObject({ unsent: 0, signInNeeded: true });
+    expect(phone.status.value).toMatchObject({ unsent: 0, signInNeeded: true, signInToSend: false });
     await phone.file({ kind: "patient", body: CAT });
     await quiet(phone);
-    expect(phone.status.value).toMatchObject({ unsent: 0, signInNeeded: true });
+    expect(phone.status.value).toMatchObject({ unsent: 0, signInNeeded: true, signInToSend: false });
   });
 });
 
