@@ -27,13 +27,13 @@ interface Props {
 type Inner = Pick<Props, "open" | "keeping">;
 
 /** One question of the set, answered by a word of the wire document. */
-function Question({ open, keeping, field, answers }: Inner & { field: "method" | "gauge" | "site" | "side" | "posture"; answers: readonly string[] }): JSX.Element {
+function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field: "method" | "gauge" | "site" | "side" | "posture"; answers: readonly string[] }): JSX.Element {
   return (
     <Choices
       name={field}
       label={say(`field-${field}`)}
       answers={answers.map((value) => ({ value, label: say(`${field}-${kebab(value)}`) }))}
-      value={setNow(open)[field]}
+      value={setNow(keeping.head())[field]}
       onChoose={(value) => keeping.act((head) => changed(head, `field-${field}`, inSetNow(head, field), value))}
     />
   );
@@ -55,19 +55,23 @@ function FromTheBag({ open, keeping, widths }: Inner & { widths: number[] }): JS
       <h2>{say("choice-title")}</h2>
       <p>{say("choice-line", facts)}</p>
       {choice.expect && <p>{say(`expect-${kebab(choice.expect)}`)}</p>}
-      {setNow(open).cuff_width_mm !== choice.choice_mm && (
-        <button type="button" class="button" onClick={() => keeping.act((head) => used(head, choice.choice_mm))}>
-          {say("choice-take", facts)}
-        </button>
-      )}
+      <button
+        type="button"
+        class="button"
+        aria-pressed={setNow(open).cuff_width_mm === choice.choice_mm}
+        onClick={() => keeping.act((head) => used(head, choice.choice_mm))}
+      >
+        {say("choice-take", facts)}
+      </button>
     </div>
   );
 }
 
 /** The width really used: one of the bag, or another. */
 function WidthUsed({ open, keeping, widths }: Inner & { widths: number[] }): JSX.Element {
-  const set = setNow(open);
-  const other = open.texts["width_other"] === "yes" || (set.cuff_width_mm !== undefined && !widths.includes(set.cuff_width_mm));
+  const head = keeping.head();
+  const set = setNow(head);
+  const other = head.texts["width_other"] === "yes" || (set.cuff_width_mm !== undefined && !widths.includes(set.cuff_width_mm));
   const value = other ? "other" : set.cuff_width_mm === undefined ? undefined : String(set.cuff_width_mm);
   return (
     <>
@@ -78,25 +82,26 @@ function WidthUsed({ open, keeping, widths }: Inner & { widths: number[] }): JSX
         answers={[...widths.map((mm) => ({ value: String(mm), label: String(mm) })), { value: "other", label: say("width-other") }]}
         value={value}
         onChoose={(chosen) =>
-          keeping.act((head) =>
+          keeping.act((now) =>
             chosen === "other"
-              ? withPlain({ ...head, texts: { ...head.texts, width_other: "yes" } }, inSetNow(head, "cuff_width_mm"), undefined)
-              : used(head, Number(chosen)),
+              ? withPlain({ ...now, texts: { ...now.texts, width_other: "yes" } }, inSetNow(now, "cuff_width_mm"), undefined)
+              : used(now, Number(chosen)),
           )
         }
       />
       {other && <Typed open={open} keeping={keeping} field="width" mode="numeric" />}
-      <UsedFit open={open} set={set} />
+      <UsedFit open={open} set={setNow(open)} />
     </>
   );
 }
 
-function UsedFit({ open, set }: { open: Open; set: CuffSet }): JSX.Element | null {
+/** Has its room before it has words: what stands below must not move away under a thumb. */
+function UsedFit({ open, set }: { open: Open; set: CuffSet }): JSX.Element {
   const { limb_circumference_mm: limb, cuff_width_mm: width } = set;
-  if (limb === undefined || width === undefined) return null;
+  if (limb === undefined || width === undefined) return <p class="reserved" />;
   const fit = cuffFit(open.measurement.species, limb, width, RULES.documents.cuff);
   return (
-    <p role="status">
+    <p role="status" class="reserved">
       {say("used-line", { mm: String(width), share: permille(fit.share_permille), fit: say(`fit-${fit.fit}`) })}{" "}
       {fit.expect && say(`expect-${kebab(fit.expect)}`)}
     </p>
@@ -110,7 +115,7 @@ export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Elem
   const widths = readBag(bagText);
   return (
     <div class="part">
-      <Question open={open} keeping={keeping} field="method" answers={["doppler", "oscillometric"]} />
+      <Question keeping={keeping} field="method" answers={["doppler", "oscillometric"]} />
       <Typed
         open={open}
         keeping={keeping}
@@ -133,11 +138,11 @@ export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Elem
           keeping.act((head) => withText(head, "bag", text));
         }}
       />
-      <Question open={open} keeping={keeping} field="site" answers={WIRE_LISTS.site} />
-      <Question open={open} keeping={keeping} field="side" answers={["left", "right"]} />
-      <Question open={open} keeping={keeping} field="posture" answers={WIRE_LISTS.posture} />
+      <Question keeping={keeping} field="site" answers={WIRE_LISTS.site} />
+      <Question keeping={keeping} field="side" answers={["left", "right"]} />
+      <Question keeping={keeping} field="posture" answers={WIRE_LISTS.posture} />
       <HeightChoice open={open} keeping={keeping} />
-      {set.method === "doppler" && <Question open={open} keeping={keeping} field="gauge" answers={["aneroid", "digital"]} />}
+      {set.method === "doppler" && <Question keeping={keeping} field="gauge" answers={["aneroid", "digital"]} />}
       <button type="button" class="button act wide" onClick={onDone}>
         {say("cuff-next")}
       </button>

@@ -44,8 +44,8 @@ function withDistance(open: Open, distance: Distance): Open {
 
 /** Two questions, the second only when the cuff is not level. */
 export function HeightChoice({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
-  const side = sideOf(open);
-  const distance = distanceOf(open);
+  const side = sideOf(keeping.head());
+  const distance = distanceOf(keeping.head());
   return (
     <>
       <Choices

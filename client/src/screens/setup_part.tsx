@@ -17,14 +17,17 @@ interface Props {
 
 const AGE_UNITS = ["years", "months", "not-known"] as const;
 
-/** One question of the measurement itself, answered by a word of the wire document. */
-function Question({ open, keeping, field, answers }: Omit<Props, "onDone"> & { field: "species" | "state" | "demeanour" | "place" | "rhythm"; answers: readonly string[] }): JSX.Element {
+/**
+ * One question of the measurement itself, answered by a word of the wire document. The browser marks a radio button at the
+ * tap itself: it follows the newest state, or a write that ends meanwhile would take the mark away again for a moment.
+ */
+function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field: "species" | "state" | "demeanour" | "place" | "rhythm"; answers: readonly string[] }): JSX.Element {
   return (
     <Choices
       name={field}
       label={say(`field-${field}`)}
       answers={answers.map((value) => ({ value, label: say(`${field}-${value}`) }))}
-      value={open.measurement[field]}
+      value={keeping.head().measurement[field]}
       onChoose={(value) => keeping.act((head) => changed(head, `field-${field}`, ["measurement", field], value))}
     />
   );
@@ -52,7 +55,8 @@ export function Typed({ open, keeping, field, hint, echo, mode = "decimal", onEn
 }
 
 function Age({ open, keeping }: Omit<Props, "onDone">): JSX.Element {
-  const unit = open.texts["age_unit"] ?? (open.measurement.age_months === undefined ? "not-known" : "months");
+  const head = keeping.head();
+  const unit = head.texts["age_unit"] ?? (head.measurement.age_months === undefined ? "not-known" : "months");
   return (
     <>
       <Choices
@@ -79,17 +83,17 @@ export function SetupPart({ open, keeping, onDone }: Props): JSX.Element {
   const read = rest.trim() ? readField("rest", rest, open) : undefined;
   return (
     <div class="part">
-      {open.name === undefined && <Question open={open} keeping={keeping} field="species" answers={["dog", "cat"]} />}
-      <Question open={open} keeping={keeping} field="demeanour" answers={["sleepy", "calm", "tense", "fighting"]} />
-      <Question open={open} keeping={keeping} field="state" answers={["awake", "calmed", "sedated"]} />
+      {open.name === undefined && <Question keeping={keeping} field="species" answers={["dog", "cat"]} />}
+      <Question keeping={keeping} field="demeanour" answers={["sleepy", "calm", "tense", "fighting"]} />
+      <Question keeping={keeping} field="state" answers={["awake", "calmed", "sedated"]} />
       <Typed
         open={open}
         keeping={keeping}
         field="rest"
         echo={read && "value" in read ? say("echo-minutes", { minutes: String(read.value / 60) }) : undefined}
       />
-      <Question open={open} keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
-      <Question open={open} keeping={keeping} field="rhythm" answers={["regular", "irregular"]} />
+      <Question keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
+      <Question keeping={keeping} field="rhythm" answers={["regular", "irregular"]} />
       <Age open={open} keeping={keeping} />
       <button type="button" class="button act wide" onClick={onDone}>
         {say("setup-next")}
