@@ -60,7 +60,6 @@ outbox-link = Outbox, { $n ->
 back-to-patients = Patients
 update-ready = A newer quietcuff is ready.
 update-take = Use it now
-starting = Opening what is kept on this phone
 not-a-page = There is nothing at this address.
 
 first-cautions-title = Before you rely on it
@@ -128,7 +127,6 @@ patient-visits = Visits
 patient-no-visits = Not measured yet.
 patient-visit-result = { $phrase }, mean { $mean } mmHg
 patient-not-known = This animal is not on this phone.
-visit-open = Show how this was worked out
 differs-title = The server worked this out differently
 differs-phone = This phone: { $phrase }
 differs-server = Server: { $phrase }
@@ -188,7 +186,6 @@ rhythm-regular = Regular
 rhythm-irregular = Irregular
 summary-rest = quiet { $minutes } min
 summary-rest-none = quiet time not noted
-summary-nothing = nothing noted yet
 
 field-method = Method
 method-doppler = Doppler
@@ -206,6 +203,7 @@ choice-title = From the bag
 choice-take = Take the { $mm } mm cuff
 choice-no-fit = No cuff in the bag fits this limb. The target is { $target } mm.
 choice-line = { $mm } mm: { $fit }, { $share } of the limb. The target is { $target } mm.
+choice-ask-bag = Enter the cuff widths in the bag to see which one fits.
 choice-ask = Enter the limb circumference to see which cuff fits.
 field-width = Width used
 width-other = Other
@@ -242,7 +240,6 @@ ask-number = { $field } must be a number, like { $example }
 ask-range = { $field } must be between { $least } and { $most }
 ask-ambiguous = { $field } can be read in two ways. Write it without a separator, or with the unit
 ask-unit = { $field } must be in { $units }
-ask-circumference = Enter the limb circumference
 ask-systolic = Enter the systolic pressure
 ask-whole = Whole numbers only, like { $example }
 
@@ -251,7 +248,6 @@ pad-mean = Mean
 pad-diastolic = Diastolic
 pad-pulse = Pulse
 pad-delete = Delete digit
-pad-delete-short = Delete
 pad-undo = Undo
 pad-skip = Skip
 pad-above-gauge = Above gauge
@@ -259,7 +255,6 @@ pad-no-sound = No sound
 pad-no-value = No value
 pad-add = Add
 pad-keys = Number pad
-pad-full = Three digits are enough. Delete one to change it.
 set-aside = Set aside
 put-back = Put back
 new-set = New set
@@ -271,13 +266,11 @@ readings-all = { $n ->
    *[other] All { $n } readings
   }
 readings-keys = Back to the keys
-readings-none = No readings yet
 reading-latest = { $n }: { $standing }
 reading-in-list = Reading { $n }: { $value }, { $standing }
 reading-pick = Choose a reading to set it aside or put it back.
 set-number = Set { $n }
 row-title = Row of readings
-row-one = reading { $n }: { $value }, { $standing }
 set-aside-title = Why set aside { $value }?
 beyond-above-gauge = Above gauge
 beyond-no-sound = No sound
@@ -305,7 +298,6 @@ new-set-moved = Cuff moved or wrapped anew
 new-set-changed = Another cuff
 new-set-method = Another method
 back-to-readings = Back to the readings
-file-again = Filing was not finished. Nothing is lost.
 
 file-needs-animal = Which animal was this?
 file-needs-animal-hint = A measurement is filed under an animal.
@@ -400,7 +392,6 @@ bounds-at-least = Every reading was { $at_least } or above.
 bounds-below = Every reading was below { $below }.
 bounds-both = Every reading was { $at_least } or above and below { $below }.
 
-result-mean = Systolic mean
 result-mean-line = { $mean } mmHg from { $n ->
     [one] 1 reading.
    *[other] { $n } readings.
@@ -450,7 +441,6 @@ caution-unlikely-confirmed = An unusual value was kept
 worked-title = How this was worked out
 worked-rules = Rule set { $name }
 worked-readings = Every reading
-worked-source = Where it comes from
 worked-rule-cuff = Cuff
 worked-cuff = The cuff should be { $target } of the circumference. Good from { $good_low } to { $good_high }, usable from { $usable_low } to { $usable_high }. Between two sizes that fit alike the larger, from { $between } of the gap on.
 worked-rule-standing = What each reading counts for

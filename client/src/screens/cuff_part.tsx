@@ -46,7 +46,8 @@ function used(open: Open, width_mm: number): Open {
 /** What the bag offers for this limb. */
 function FromTheBag({ open, keeping, widths }: Inner & { widths: number[] }): JSX.Element {
   const { limb_circumference_mm: limb } = setNow(open);
-  if (limb === undefined || widths.length === 0) return <p class="note">{say("choice-ask")}</p>;
+  if (widths.length === 0) return <p class="note">{say("choice-ask-bag")}</p>;
+  if (limb === undefined) return <p class="note">{say("choice-ask")}</p>;
   const choice = chooseCuff(open.measurement.species, limb, widths, RULES.documents.cuff);
   if ("no_fit" in choice) return <p class="note">{say("choice-no-fit", { target: tenths(choice.target_tenths_mm) })}</p>;
   const facts = { mm: String(choice.choice_mm), target: tenths(choice.target_tenths_mm), share: permille(choice.share_permille), fit: say(`fit-${choice.fit}`) };
