@@ -10,7 +10,7 @@ import { kebab } from "../parts/word_ids";
 import { readBag, withPlain, WIRE_LISTS } from "./fields";
 import { HeightChoice } from "./height_choice";
 import { RULES } from "./judged";
-import type { Keeping } from "./measure";
+import type { Keeping } from "./keeping";
 import { changed, inSetNow, setNow, withText, type CuffSet, type Open } from "./open";
 import { problemsToShow } from "./part_problems";
 import { Typed } from "./setup_part";

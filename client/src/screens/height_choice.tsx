@@ -3,7 +3,7 @@ import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { Choices } from "../parts/choices";
 import { withField, withPlain } from "./fields";
-import type { Keeping } from "./measure";
+import type { Keeping } from "./keeping";
 import { changed, inSetNow, setNow, type Open } from "./open";
 import { Typed } from "./setup_part";
 

@@ -3,38 +3,20 @@
 import type { JSX } from "preact";
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { hasWords, say } from "../contract/words";
-import { PhoneTrouble } from "../offline/journal";
 import { Head } from "../parts/head";
 import { Problems } from "../parts/problems";
 import { kebab } from "../parts/word_ids";
 import { CuffPart } from "./cuff_part";
 import { Page } from "./page";
 import { keeperOf, type Keeper } from "./keeper";
-import { draftOf, openOf, setNow, type Open, type Part } from "./open";
+import { keepingOf, troubleCode, type Keeping } from "./keeping";
+import { draftOf, openOf, setNow, toPart, type Open, type Part } from "./open";
 import { problemsToShow } from "./part_problems";
 import { thePhone } from "./place";
 import { ReadingsPart } from "./readings_part";
 import { ResultPart } from "./result_part";
 import { SetupPart } from "./setup_part";
 import { summaryOf } from "./summary";
-
-/** What the parts need of the keeper. */
-export interface Keeping {
-  act(change: (head: Open) => Open): Promise<void>;
-  head(): Open;
-  /** The newest state while it cannot be written. */
-  unkept(): Open | undefined;
-  retry(): Promise<void>;
-}
-
-/** Why something could not be kept, as the code of a sentence. */
-export function troubleCode(failure: unknown): string {
-  return failure instanceof PhoneTrouble ? failure.code : failure instanceof DOMException && failure.name === "QuotaExceededError" ? "full" : "not_kept";
-}
-
-function keepingOf(keeper: Keeper<Open>): Keeping {
-  return { act: keeper.act, head: keeper.head, unkept: () => keeper.unkept.value?.head, retry: keeper.retry };
-}
 
 /** The open measurement of a draft id; undefined while it is looked for, null when the phone does not have it. */
 function useKeeper(id: string): Keeper<Open> | null | undefined {
@@ -112,12 +94,6 @@ function Unkept({ keeper }: { keeper: Keeper<Open> }): JSX.Element | null {
 }
 
 const PARTS: readonly Part[] = ["setup", "cuff", "readings", "result"];
-
-/** Goes to a part; the part that is left shows from now on what could not be read in it. */
-export function toPart(open: Open, part: Part): Open {
-  const { sheet: _sheet, choosing: _choosing, ...rest } = open;
-  return { ...rest, part, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
-}
 
 function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
   const few = open.part === "readings";

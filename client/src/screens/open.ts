@@ -148,3 +148,9 @@ export function draftOf(open: Open, now_ms: number): Draft {
 export function openOf(draft: Draft): Open {
   return draft.content as Open;
 }
+
+/** Goes to a part; the part that is left shows from now on what could not be read in it. */
+export function toPart(open: Open, part: Part): Open {
+  const { sheet: _sheet, choosing: _choosing, ...rest } = open;
+  return { ...rest, part, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
+}

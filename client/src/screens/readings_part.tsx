@@ -8,7 +8,7 @@ import { NumberPad, type Key } from "../parts/number_pad";
 import { Series } from "../parts/series";
 import { seriesShape } from "../parts/series_shape";
 import { judged, limits, mayCount, standingOf } from "./judged";
-import type { Keeping } from "./measure";
+import type { Keeping } from "./keeping";
 import { setNow, without, type Open, type Reading } from "./open";
 import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
 import { ReadingsSheet } from "./readings_sheet";

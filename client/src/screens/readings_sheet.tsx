@@ -5,7 +5,7 @@ import { say } from "../contract/words";
 import { newId } from "../offline/journal";
 import { WIRE_LISTS } from "./fields";
 import { judged } from "./judged";
-import type { Keeping } from "./measure";
+import type { Keeping } from "./keeping";
 import { type Open, type Reading, type Sheet } from "./open";
 import { addedNumbers, found, kept, newSet, setAside, shortOf } from "./series";
 import { saying, standingWords, valueOf } from "./wording";

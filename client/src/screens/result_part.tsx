@@ -10,7 +10,7 @@ import type { Assessment, SetAssessment } from "../rules/assessment";
 import { FilePart } from "./file_part";
 import { Cares } from "./first_cautions";
 import { judged, mayCount, RULES, standingOf } from "./judged";
-import type { Keeping } from "./measure";
+import type { Keeping } from "./keeping";
 import type { Open } from "./open";
 import { WorkedOut } from "./worked_out";
 import { adviceOf, boundsOf, cautionOf, meanLines, phraseOf, pressuresLine, resultSetOf, withheldOf } from "./wording";

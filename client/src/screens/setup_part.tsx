@@ -5,7 +5,7 @@ import { Choices } from "../parts/choices";
 import { TextField } from "../parts/text_field";
 import { DropDraft } from "./drop_draft";
 import { readField, withField, withPlain, type FieldId } from "./fields";
-import type { Keeping } from "./measure";
+import type { Keeping } from "./keeping";
 import { changed, type Open } from "./open";
 import { problemsToShow } from "./part_problems";
 
