@@ -6,6 +6,7 @@ for, so that `quietcuff assess` starts without the web framework and the databas
 
 import argparse
 import importlib
+import os
 import sys
 from collections.abc import Sequence
 from typing import NamedTuple
@@ -43,7 +44,11 @@ def main(argv: Sequence[str] | None = None) -> int:
     arguments = parser.parse_args(words)
     # Without a known first word parse_args has already explained itself and left.
     assert run is not None
-    return run(arguments)
+    try:
+        return run(arguments)
+    except BrokenPipeError:  # whoever reads us has had enough, as `head` does: nothing to report, and nobody to report it to
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 0
 
 
 if __name__ == "__main__":

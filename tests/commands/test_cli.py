@@ -130,3 +130,18 @@ def test_it_starts_without_the_web_and_the_database() -> None:
     )
     assert json.loads(done.stdout)["result_set"] == 0
     assert done.stderr.strip() == "[]"
+
+
+def test_a_reader_that_has_had_enough_is_no_error() -> None:
+    """`quietcuff assess --lines | head -1`: the pipe is closed before all is printed."""
+    words_given = [sys.executable, "-m", "quietcuff.cli", "assess", "--lines"]
+    with subprocess.Popen(words_given, stdin=subprocess.PIPE, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as process:
+        assert process.stdin is not None and process.stdout is not None and process.stderr is not None
+        process.stdin.write((json.dumps(DOG) + "\n").encode())
+        process.stdin.flush()
+        assert json.loads(process.stdout.readline())["result_set"] == 0
+        process.stdout.close()
+        process.stdin.write((json.dumps(DOG) + "\n").encode() * 50)
+        process.stdin.close()
+        assert process.stderr.read() == b""
+        assert process.wait(30) == 0
