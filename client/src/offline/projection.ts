@@ -119,8 +119,13 @@ function firstOf(letter: Letter, byId: ReadonlyMap<string, Known>): string {
   return id;
 }
 
-/** The record's own order first, then what this phone filed after it. */
+/**
+ * The first letter, then its amendments in the record's order, then what this phone filed after them. As on the server:
+ * an amendment stands over its original also where that arrived later (another phone was longer without network).
+ */
 function inRecordOrder(a: Known, b: Known): number {
+  const amended = Number(a.letter.amends !== undefined) - Number(b.letter.amends !== undefined);
+  if (amended !== 0) return amended;
   const [first, second] = [a.position ?? Infinity, b.position ?? Infinity];
   if (first !== second) return first - second;
   return (a.number ?? 0) - (b.number ?? 0) || inOrder(a.letter.id, b.letter.id);

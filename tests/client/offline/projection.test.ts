@@ -50,6 +50,19 @@ describe("letters become", () => {
     }
   });
 
+  it("the amendment, also where its original arrived later, as on the server", () => {
+    const known: Known[] = [
+      pulled(1, letter("p2", "patient", { species: "cat", name: "Bella" }, { amends: "p", reason: "spelling" })),
+      pulled(2, letter("m2", "measurement", { ...measurement("p"), place: "home" }, { amends: "m", reason: "place" })),
+      pulled(3, letter("p", "patient", { species: "cat", name: "Bela" })),
+      pulled(4, letter("m", "measurement", measurement("p"))),
+    ];
+    for (const mixed of [known, [...known].reverse()]) {
+      expect(patientsOf(mixed)).toMatchObject([{ id: "p", letter: { body: { name: "Bella" } }, amendments: 1 }]);
+      expect(visitsOf(mixed, "p")).toMatchObject([{ id: "m", position: 2, letter: { id: "m2" }, earlier: [{ id: "m" }] }]);
+    }
+  });
+
   it("one thing when known twice, and what the record says counts", () => {
     const mine = letter("m", "measurement", measurement("p"));
     const twice: Known[] = [own(1, mine), { ...pulled(3, mine), serverAssessment: { verdict: "scattered" } }];
