@@ -13,7 +13,7 @@ TOP_LEVEL = {"README.md", "DEVELOPERS.md", "pyproject.toml", "server", "client",
 # Files of the engines that are no rule: the order of the rules, their arithmetic, one set on its way through them, and in
 # TypeScript the shapes of what goes in and out, the look-up of a choice, and the gaps that two cautions read.
 NO_RULE_PYTHON = {"__init__", "assess", "whole_numbers", "judged_set"}
-NO_RULE_TYPESCRIPT = {"assess", "whole_numbers", "set_work", "assessment", "choices", "documents", "measurement", "gaps"}
+NO_RULE_TYPESCRIPT = {"assess", "whole_numbers", "judged_set", "assessment", "choices", "documents", "measurement", "gaps"}
 NO_RULE_VECTORS = {"assess"}  # whole measurements, through all rules at once
 WORDS_THAT_SAY_NOTHING = {"manager", "handler", "service", "helper", "helpers", "util", "utils", "core", "common", "misc"}
 

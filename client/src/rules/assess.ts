@@ -5,7 +5,7 @@
 import type { Assessment, FinalStanding, SetAssessment } from "./assessment.ts";
 import type { RuleDocuments, RuleSet } from "./documents.ts";
 import type { Measurement, MeasurementSet, Reading } from "./measurement.ts";
-import type { SetWork } from "./set_work.ts";
+import type { JudgedSet } from "./judged_set.ts";
 import { adviceWithCategory, adviceWithoutWindow, agreementOf, type Advice, type Agreement } from "./agreement.ts";
 import { averagesOf } from "./averaging.ts";
 import { boundsDecide, boundsOf } from "./bounds.ts";
@@ -27,7 +27,7 @@ function heightWork(
   given: MeasurementSet,
   mean: Mean | undefined,
   { height: document }: RuleDocuments,
-): Pick<SetWork, "height" | "corrected"> {
+): Pick<JudgedSet, "height" | "corrected"> {
   const aboveHeartMm = given.cuff_above_heart_mm ?? 0;
   const correction = correctionHundredths(measurement.species, aboveHeartMm, document);
   if (mean === undefined || correction === undefined) return {};
@@ -38,7 +38,7 @@ function heightWork(
 }
 
 /** Rules 1 to 6 for one set. */
-function workOn(measurement: Measurement, given: MeasurementSet, documents: RuleDocuments): SetWork {
+function workOn(measurement: Measurement, given: MeasurementSet, documents: RuleDocuments): JudgedSet {
   const standings = standingsOf(given.readings, documents.standing);
   const eligible = eligibleOf(given.readings, standings);
   const isIrregular = measurement.rhythm === "irregular";
@@ -65,7 +65,7 @@ function finalStanding(reading: Reading, standing: Standing, { window }: Agreeme
   return window.includes(reading as NumberedReading) ? "counted" : "earlier";
 }
 
-function setAssessment(set: SetWork): SetAssessment {
+function setAssessment(set: JudgedSet): SetAssessment {
   const { given, standings, agreement, cuff, bounds, height } = set;
   const readings = given.readings.map((reading, index) => ({
     id: reading.id,
@@ -86,7 +86,7 @@ function setAssessment(set: SetWork): SetAssessment {
 /** One piece of advice for the result set; a window whose category is withheld has none. */
 function adviceOf(
   measurement: Measurement,
-  set: SetWork,
+  set: JudgedSet,
   placing: Placing,
   documents: RuleDocuments,
 ): Advice | undefined {

@@ -4,7 +4,7 @@
  */
 import type { BoundsDocument, CategoryDocument } from "./documents.ts";
 import type { Measurement } from "./measurement.ts";
-import type { SetWork } from "./set_work.ts";
+import type { JudgedSet } from "./judged_set.ts";
 import { boundsDecide } from "./bounds.ts";
 import { chosen } from "./choices.ts";
 import type { CuffFit } from "./cuff.ts";
@@ -15,11 +15,11 @@ export type Firmness = "firm" | "with_care" | "not_placed";
 
 export type Placing = { readonly category: Category } | { readonly category_withheld: string };
 
-const MEANS = { raw: (set: SetWork): Mean => set.mean as Mean };
+const MEANS = { raw: (set: JudgedSet): Mean => set.mean as Mean };
 const BANDS_HIGHEST_FIRST = ["high", "moderate", "low"] as const;
 
 /** The latest set with a window, or with bounds that decide; without any, the latest set. */
-export function resultSet(sets: readonly SetWork[], document: BoundsDocument): number {
+export function resultSet(sets: readonly JudgedSet[], document: BoundsDocument): number {
   const found = sets.findLastIndex(
     (set) => set.agreement.window !== undefined || boundsDecide(set.bounds, document),
   );
@@ -52,7 +52,7 @@ function heightWithholds(corrected: Mean | undefined, category: Category, docume
 }
 
 /** The category of the result set, or the first reason that withholds it. */
-export function placingOf(measurement: Measurement, set: SetWork, document: CategoryDocument): Placing {
+export function placingOf(measurement: Measurement, set: JudgedSet, document: CategoryDocument): Placing {
   const { state, age_months: age } = measurement;
   if (state === "sedated") return { category_withheld: "sedated" };
   if (age !== undefined && age < document.numbers.adult_months) return { category_withheld: "not_adult" };
@@ -66,7 +66,7 @@ export function placingOf(measurement: Measurement, set: SetWork, document: Cate
 }
 
 /** Edges the mean could lie on the other side of, lowest first: mean − m < edge ≤ mean + m, in rounded tenths. */
-export function nearEdges(set: SetWork, document: CategoryDocument): readonly number[] {
+export function nearEdges(set: JudgedSet, document: CategoryDocument): readonly number[] {
   const { mean_tenths_mmhg: mean = 0, ci95_half_width_tenths_mmhg: halfWidth = 0 } = set.averages.systolic ?? {};
   const margin = Math.max(halfWidth, document.numbers.near_edge_tenths_mmhg);
   const { low, moderate, high } = document.numbers.from_mmhg;

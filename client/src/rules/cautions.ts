@@ -4,12 +4,12 @@
  */
 import type { CautionsDocument } from "./documents.ts";
 import type { Measurement } from "./measurement.ts";
-import type { SetWork } from "./set_work.ts";
+import type { JudgedSet } from "./judged_set.ts";
 import { halvesOf } from "./agreement.ts";
 import { chosen } from "./choices.ts";
 import { hasCloseTimes, hasShortGap } from "./gaps.ts";
 import { isOutside } from "./standing.ts";
-import { halfUp, twiceMedian } from "./whole_numbers.ts";
+import { twiceMedian } from "./whole_numbers.ts";
 
 export type Direction = "high" | "low" | "either";
 export type Weight = "headline" | "minor";
@@ -23,7 +23,7 @@ export interface Caution {
 /** What a claim may look at: the measurement, its result set, the limits. */
 interface Looked {
   readonly measurement: Measurement;
-  readonly set: SetWork;
+  readonly set: JudgedSet;
   readonly numbers: CautionsDocument["numbers"];
 }
 
@@ -107,10 +107,9 @@ function isNotComparable({ measurement, set, numbers }: Looked): boolean {
   return differs || doesCuffShareDiffer(set, previous.cuff_share_permille, numbers.cuff_share_differs_permille);
 }
 
-function doesCuffShareDiffer(set: SetWork, before: number | undefined, limitPermille: number): boolean {
-  const { limb_circumference_mm: circumference, cuff_width_mm: width } = set.given;
-  if (before === undefined || circumference === undefined || width === undefined) return false;
-  return Math.abs(halfUp(width * 1000, circumference) - before) > limitPermille;
+function doesCuffShareDiffer(set: JudgedSet, before: number | undefined, limitPermille: number): boolean {
+  if (before === undefined || set.cuff === undefined) return false;
+  return Math.abs(set.cuff.share_permille - before) > limitPermille;
 }
 
 function isGapUnknown({ set, numbers }: Looked): boolean {
@@ -148,7 +147,7 @@ const CLAIMS: readonly (readonly [string, Claim])[] = [
 ];
 
 /** The cautions of the result set, in order; none: an empty list. */
-export function cautionsOf(measurement: Measurement, set: SetWork, document: CautionsDocument): readonly Caution[] {
+export function cautionsOf(measurement: Measurement, set: JudgedSet, document: CautionsDocument): readonly Caution[] {
   const looked = { measurement, set, numbers: document.numbers };
   return CLAIMS.filter(([, applies]) => applies(looked)).map(([key]) => ({
     key,

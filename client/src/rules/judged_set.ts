@@ -11,7 +11,7 @@ import type { MeasurementSet } from "./measurement.ts";
 import type { NumberedReading, Standing } from "./standing.ts";
 import type { Mean } from "./whole_numbers.ts";
 
-export interface SetWork {
+export interface JudgedSet {
   readonly given: MeasurementSet;
   readonly cuff?: CuffFit;
   readonly standings: readonly Standing[];
