@@ -79,6 +79,7 @@ POISON: dict[str, tuple[Callable[[Phone], tuple[bytes, bytes]], str, str, str]] 
     "an envelope of no JSON": (lambda p: (b"{", json_line(p.patient())), "refused", "envelope_unparsable", ""),
     "an envelope with a key more": (lambda p: p.pair(p.patient(), x=1), "refused", "envelope_invalid", "/x"),
     "a sealed letter": (lambda p: p.pair(p.patient(), box="sealed.1"), "held", "box_unknown", ""),
+    "a box with U+0000": (lambda p: p.pair(p.patient(), box="sealed\0"), "held", "box_unknown", ""),
     "a position of its own": (lambda p: p.pair(p.patient(position=7)), "refused", "schema_invalid", "/position"),
     "an unknown kind": (lambda p: p.pair(p.letter("owner", {})), "refused", "kind_unknown", "/kind"),
     "an unknown schema": (lambda p: p.pair(p.patient(schema=2)), "held", "schema_unknown", "/schema"),

@@ -66,5 +66,8 @@ def as_text(document: Any) -> str:
 
 
 def without_nul(text: str) -> str:
-    """Text as both databases can hold it: PostgreSQL refuses U+0000, and one such name would block a whole push."""
+    """Text as both databases can hold it: PostgreSQL refuses U+0000, and one such name would block a whole push.
+
+    Whatever comes from outside and reaches a column of text, or a question about one, goes through here.
+    """
     return text.replace("\x00", "\ufffd")

@@ -151,7 +151,7 @@ def _flags(letter: Document, differing: Document | None, now_ms: int) -> tuple[s
 
 def _aside(pair: Pair, seen: _Seen, reason: _NotFiled) -> Aside:
     """For the tray; of a letter that broke the rules only what has the right form is taken over."""
-    letter_id, kind = seen.letter.get("id"), seen.letter.get("kind")
+    letter_id, kind, box = seen.letter.get("id"), seen.letter.get("kind"), seen.envelope.get("box")
     return Aside(
         state=reason.state,
         code=reason.code,
@@ -161,5 +161,5 @@ def _aside(pair: Pair, seen: _Seen, reason: _NotFiled) -> Aside:
         id=letter_id if isinstance(letter_id, str) and _UUID.match(letter_id) else None,
         kind=without_nul(kind[:40]) if isinstance(kind, str) else None,
         number=seen.envelope.get("number"),
-        box=seen.envelope.get("box"),
+        box=None if box is None else without_nul(box),
     )
