@@ -68,6 +68,11 @@ class Counting:
         return self._verify(stored, password)
 
 
+def test_a_login_with_a_nought_is_nobody_on_both_databases(any_house: House) -> None:
+    """PostgreSQL's text cannot hold U+0000, nor be asked for it: unguarded, this would be an error of the server."""
+    assert any_house.phone().sign_in("nurse\0", "x").status_code == 401
+
+
 def test_passwords_are_stored_as_owasp_recommends(house: House) -> None:
     """Read from the database, not from our settings."""
     for (stored,) in house.rows("SELECT password_hash FROM people"):

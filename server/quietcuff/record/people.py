@@ -14,6 +14,7 @@ from sqlalchemy import Connection, ForeignKey, Row, delete, insert, select, upda
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from quietcuff.record.database import Head, Practice, db, found_practice
+from quietcuff.record.entries import without_nul
 from quietcuff.record.errors import RecordError
 
 ROLES = ("nurse", "veterinarian", "manager", "student")
@@ -81,8 +82,8 @@ class NewPerson:
 
 
 def normal_login(login: str) -> str:
-    """One form for what people take to be the same login: case, compatibility letters, spaces around."""
-    return unicodedata.normalize("NFKC", unicodedata.normalize("NFKC", login).casefold()).strip()
+    """One form for what people take to be the same login: case, compatibility letters, spaces around; without U+0000."""
+    return without_nul(unicodedata.normalize("NFKC", unicodedata.normalize("NFKC", login).casefold()).strip())
 
 
 def found(orm: Session, practice_name: str, person: NewPerson, now_ms: int) -> tuple[str, str]:
