@@ -52,6 +52,19 @@ def test_replaying_the_journal_gives_the_same_rows(phone: Phone, monkeypatch: py
     assert len(said) == 4
 
 
+def test_a_letter_is_read_again_as_it_was_read_first(record: Flask) -> None:
+    """Whole floats (140.0) are whole numbers in this format: a stranger's letter may write them so."""
+    phone = Phone(7)
+    with writing() as orm:
+        found_practice(orm, PRACTICE, "P", NOW_MS)
+    letter = phone.measurement(phone.uuid())
+    letter |= {"made_at_ms": float(letter["made_at_ms"]), "assessment": {**letter["assessment"], "result_set": 0.0}}
+    receive(PRACTICE, phone.device, bundle(phone.pairs(letter)), None, NOW_MS)
+    before = prints()
+    assert {one.table: len(one.differing) for one in rebuild_practice(PRACTICE)} == {"patients": 0, "measurements": 0}
+    assert prints() == before
+
+
 @pytest.mark.parametrize(
     ("table", "plant"),
     [

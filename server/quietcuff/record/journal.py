@@ -7,7 +7,6 @@ table. Every entry is filed together with what is read out of it, in the transac
 from __future__ import annotations
 
 import hashlib
-import json
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from typing import Any
@@ -15,6 +14,7 @@ from typing import Any
 from sqlalchemy import CheckConstraint, Connection, ForeignKey, UniqueConstraint, func, insert, select, update
 from sqlalchemy.orm import Mapped, mapped_column
 
+from quietcuff.contract.read_json import read_json
 from quietcuff.record import projections
 from quietcuff.record.database import Head, Room, db
 from quietcuff.record.entries import Filed, NewEntry
@@ -151,5 +151,8 @@ def entries_between(connection: Connection, practice: str, after: int, last: int
 
 
 def letters_read(entries: Iterable[Filed]) -> list[tuple[Filed, dict[str, Any]]]:
-    """The entries with their letters read, for a replay; erased ones fall out, their facts are gone."""
-    return [(entry, json.loads(entry.letter)) for entry in entries if entry.letter is not None]
+    """The entries with their letters read, for a replay; erased ones fall out, their facts are gone.
+
+    Read as they were when they were filed: to another reader 140.0 would not be 140.
+    """
+    return [(entry, read_json(entry.letter)) for entry in entries if entry.letter is not None]
