@@ -552,6 +552,7 @@ error-too-large = This is larger than the server takes at once.
 error-server-error = Something went wrong on the server. Nothing on this phone is lost; try again later.
 error-record-busy = The record is busy. It is tried again by itself.
 error-migration-needed = The server was updated and its database not yet. Run: quietcuff migrate
+error-journal-unguarded = The database no longer keeps the journal from being changed. Stop the server and find out what was done to it.
 error-database-unready = The server cannot write to its database. Look at its disk and its log.
 error-client-not-built = The app is not built on this server yet. Run: python3 -m demo --prepare
 error-cursor-void = The record on the server was restored. This phone reads it anew and offers again what it filed.

@@ -29,6 +29,15 @@ def test_not_ready_before_the_newest_migration(any_house: House) -> None:
     assert any_house.phone().call("GET", "/livez").status_code == 200
 
 
+def test_not_ready_when_the_journal_could_be_changed(any_house: House, database_kind: str) -> None:
+    """A trigger of the journal is gone, as after a careless migration: 503 with the reason."""
+    trigger = {"sqlite": "journal_no_update", "postgresql": "journal_append_only ON journal"}[database_kind]
+    with any_house.app.app_context(), writing() as orm:
+        orm.execute(text(f"DROP TRIGGER {trigger}"))
+    answer = any_house.phone().call("GET", "/readyz")
+    assert answer.status_code == 503 and answer.json is not None and answer.json["code"] == "journal_unguarded"
+
+
 def test_not_ready_when_a_write_fails(any_house: House) -> None:
     """Reading works and writing does not: that is not ready."""
     with any_house.app.app_context(), writing() as orm:

@@ -13,6 +13,7 @@ from sqlalchemy.exc import SQLAlchemyError
 from quietcuff.record.database import MIGRATIONS, reading, writing
 from quietcuff.record.errors import RecordBusy
 from quietcuff.record.people import SignInTries
+from quietcuff.record.triggers import missing_triggers
 from quietcuff.web.problems import Refused
 
 routes = Blueprint("health", __name__)
@@ -30,12 +31,16 @@ def livez() -> Response:
 
 @routes.get("/readyz")
 def readyz() -> Response:
-    """The tables are at the newest migration and a write goes through (and is undone). 503 with a code otherwise."""
+    """The tables are at the newest migration, the journal is guarded and a write goes through (and is undone).
+
+    503 otherwise, with `migration_needed`, `journal_unguarded` or `database_unready`.
+    """
     try:
         with reading() as connection:
-            at_head = _is_at_head(connection)
-        if not at_head:
-            raise Refused(503, "migration_needed")
+            if not _is_at_head(connection):
+                raise Refused(503, "migration_needed")
+            if missing_triggers(connection):
+                raise Refused(503, "journal_unguarded")
         _try_to_write()
     except (SQLAlchemyError, RecordBusy) as error:
         raise Refused(503, "database_unready") from error
