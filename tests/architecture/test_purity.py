@@ -17,6 +17,7 @@ from tests.architecture.typescript_text import code_only
 # Pure arithmetic: halves, tenths, hundredths, thousandths, and 400 = 20² of the square root in tenths. Anything else is a
 # limit somebody may want to read in the paper, and belongs into a rule document.
 ARITHMETIC = {0, 1, 2, 10, 100, 400, 1000}
+INEXACT = {"round", "float", "pow", "divmod"}
 PYTHON_RULES = ours(PACKAGE / "rules", ".py")
 CLIENT_RULES = ours(CLIENT_SOURCE / "rules", ".ts")
 HANDED_ITS_WORLD = [*CLIENT_RULES, CLIENT_SOURCE / "offline" / "sync.ts"]
@@ -53,6 +54,18 @@ def typescript_numbers(text: str) -> list[tuple[int, str]]:
     ]
 
 
+def python_floats(text: str) -> list[tuple[int, str]]:
+    """(line, what) of every operator or function in Python code that the phone cannot repeat to the last digit."""
+    found = []
+    for node in ast.walk(ast.parse(text)):
+        operator = getattr(node, "op", None)
+        if isinstance(operator, ast.Div | ast.Pow):
+            found.append((node.lineno, type(operator).__name__))
+        if isinstance(node, ast.Name) and node.id in INEXACT:
+            found.append((node.lineno, node.id))
+    return sorted(found)
+
+
 def globals_used(text: str) -> list[tuple[int, str]]:
     """(line, name) of every global of the browser in TypeScript code; a property, a key or an own variable is none."""
     code, used, line = code_only(text), [], 1
@@ -83,6 +96,12 @@ def test_python_rules_carry_no_number(file: Path) -> None:
     assert python_numbers(file.read_text(encoding="utf-8")) == []
 
 
+@pytest.mark.parametrize("file", PYTHON_RULES, ids=shown)
+def test_python_rules_stay_whole(file: Path) -> None:
+    """`//` and comparison by multiplying only: a fraction in binary is another one on the phone."""
+    assert python_floats(file.read_text(encoding="utf-8")) == []
+
+
 @pytest.mark.parametrize("file", CLIENT_RULES, ids=shown)
 def test_client_rules_carry_no_number(file: Path) -> None:
     """Every limit comes from a document."""
@@ -103,6 +122,7 @@ def test_both_engines_are_there() -> None:
 def test_the_readers_see_what_they_look_for() -> None:
     """Each reader on lines that break its rule, and on lines that only look so."""
     assert python_numbers("a = 140\nb = -1\nc = 0.5\nd = True\n'''160'''") == [(1, "140"), (3, "0.5")]
+    assert python_floats("a = b / c\na /= 2\na **= b\nround(a // 2)") == [(1, "Div"), (2, "Div"), (3, "Pow"), (4, "round")]
     assert typescript_numbers('const a = 140; // 160\nconst b = "180" + `${x2} 5`;\nc[0] + 1.5 + 1_000;') == [
         (1, "140"), (3, "1.5"), (3, "1_000")]
     assert globals_used('a.fetch(x); fetch: 1;\n// Date\nnew Date(); "window"; Math.max(1);\nMath.random(); `${crypto}`') == [
