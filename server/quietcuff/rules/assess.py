@@ -25,7 +25,8 @@ def assess(measurement: Mapping[str, Any], rules: Mapping[str, Any]) -> dict[str
 
     The measurement is in the shape of wire/measurement.1.json, reading ids unique, numbers or `beyond` in each.
     What does not apply is absent from the answer. A word under `choices` that this engine does not know raises
-    KeyError: a document from a newer build must not be half understood. Source: shared_schemas/rules/README.md.
+    KeyError: a document from a newer build must not be half understood; one whose bounds could never decide raises
+    ValueError (see `bounds.decides`). Source: shared_schemas/rules/README.md.
     """
     documents = rules["documents"]
     judged_sets = [_judge(measurement, given, documents) for given in measurement["sets"]]
