@@ -57,9 +57,14 @@ export async function readKnown(shelf: Shelf, opened: Opened): Promise<Known[]> 
     ...pulled.map((row) =>
       once(opened, `${cursor?.epoch}|${row.epoch}/${row.position}`, () => openPulled(shelf.key, row, cursor?.epoch)),
     ),
-    ...own.map((row) => once(opened, `own/${row.number}/${row.state}/${row.code}`, () => openOwn(shelf.key, row))),
+    ...own.map((row) => once(opened, nameOfOwn(row), () => openOwn(shelf.key, row))),
   ]);
   return known.filter((one) => one !== undefined);
+}
+
+/** Its letter never changes; where it stands does, and after a restore of the server even its position. */
+function nameOfOwn({ number, state, position, code }: EntryRow): string {
+  return `own/${number}/${state}/${position}/${code}`;
 }
 
 function once(opened: Opened, name: string, work: () => Promise<Known | undefined>): Promise<Known | undefined> {

@@ -144,8 +144,14 @@ export function putConfirmed(
 /** Counts one failure of an entry's own; `code` is written once it is set aside. */
 export function putTry(outbox: Database, number: number, code: string | undefined): Promise<void> {
   return inOneTransaction(outbox, ["entries"], ({ entries }) => {
-    change(entries, number, (row) => ({ ...row, tries: row.tries + 1, ...(code === undefined ? {} : { code }) }));
+    change(entries, number, (row) => failed(row, code));
   });
+}
+
+/** An entry answered meanwhile (a pull brought it) needs nobody, whatever its own try met. */
+function failed(row: EntryRow, code: string | undefined): EntryRow {
+  if (row.state !== "waiting") return row;
+  return { ...row, tries: row.tries + 1, ...(code === undefined ? {} : { code }) };
 }
 
 /**
@@ -180,7 +186,7 @@ export function putPage(practice: Database, rows: readonly LetterRow[], cursor: 
 }
 
 function asWaiting(row: EntryRow): EntryRow {
-  const { position: _position, code: _code, path: _path, ...rest } = row;
+  const { position: _position, code: _code, path: _path, answer_box: _answer, ...rest } = row;
   return { ...rest, state: "waiting" };
 }
 

@@ -1,6 +1,9 @@
 /** Only the server's own parsed answer to an entry is delivery; all else leaves the entry waiting on the phone. */
 import { describe, expect, it } from "vitest";
+import { database } from "../../../client/src/offline/database.ts";
 import type { Reply } from "../../../client/src/offline/replies.ts";
+import { OUTBOX } from "../../../client/src/offline/rows.ts";
+import { putAnswers } from "../../../client/src/offline/writes.ts";
 import { type Fault, OTHER_PERSON, captivePortal, json, ndjson, problem, text } from "./fake_server.ts";
 import type { Phone } from "../../../client/src/offline/journal.ts";
 import { CAT, FakePhone, quiet } from "./window.ts";
@@ -78,6 +81,37 @@ describe("an answer to an entry", () => {
     await quiet(phone);
     expect(phone.status.value.unsent).toBe(0);
   });
+});
+
+it("an entry that a pull brought is not set aside for its own failed try", async () => {
+  const shared = new FakePhone();
+  const { phone } = await shared.signedIn();
+  const push = shared.server.push.bind(shared.server);
+  const isBad = (bundle: Uint8Array) => text(bundle).includes("spoilt");
+  let isFiledAllTheSame = false;
+  shared.server.push = async (practice, bundle) => {
+    if (!isBad(bundle)) return push(practice, bundle);
+    if (isFiledAllTheSame) await push(practice, bundle);
+    return problem(500, "server_error");
+  };
+  await phone.file({ kind: "patient", body: { ...CAT, name: "spoilt" } });
+  for (let at = 0; at < 4; at += 1) await phone.syncNow();
+  await quiet(phone);
+  const [{ tries } = { tries: 0 }] = await phone.outbox();
+  for (let at = tries; at < 4; at += 1) await phone.syncNow();
+  expect(await phone.outbox()).toMatchObject([{ state: "waiting", tries: 4 }]);
+  isFiledAllTheSame = true;
+  await phone.syncNow();
+  const [entry] = await phone.outbox();
+  expect([entry?.state, entry?.position, entry?.tries, entry?.code]).toEqual(["stored", 1, 4, undefined]);
+  expect(phone.status.value.needsYou).toBe(0);
+});
+
+it("an entry in the record stays there, whatever a late answer says", async () => {
+  const { phone } = await filedInto(() => undefined);
+  await putAnswers(database(OUTBOX, () => {}), [{ number: 1, state: "held", code: "late" }], 1);
+  const [entry] = await phone.outbox();
+  expect([entry?.state, entry?.position, entry?.code]).toEqual(["stored", 1, undefined]);
 });
 
 /** Answers that look like one and are none, each with the word the status has for it. */

@@ -83,6 +83,16 @@ describe("pages", () => {
     expect((await kept()).positions).toHaveLength(8);
   });
 
+  it("do not prove an own entry whose id stands in the record with other bytes", async () => {
+    const { shared, phone } = await phoneAndServer(0);
+    shared.server.fault = ({ route }) => (route === "push" ? { failed: "no_network" } : undefined);
+    const { letter } = await phone.file({ kind: "patient", body: CAT });
+    shared.server.add(JSON.stringify({ ...letter, reason: "not what was filed here" }), 9);
+    await phone.syncNow();
+    expect((await kept()).positions).toEqual([1]);
+    expect(await phone.outbox()).toMatchObject([{ state: "waiting" }]);
+  });
+
   it("keep a letter of a kind this build does not know", async () => {
     const { shared, phone } = await phoneAndServer(0);
     shared.server.add(strangeLetter("patient", {}, { kind: "plan", schema: 7 }), 1);
@@ -178,6 +188,33 @@ describe("a server restored from an older copy", () => {
     await quiet(phone);
     expect(shared.server.journal).toHaveLength(2);
     expect((await kept()).cursor).toMatchObject({ epoch: EPOCH, position: 2 });
+  });
+
+  it("is noticed by the page alone, where the server takes the old place without a word", async () => {
+    const { shared, phone } = await phoneAndServer(2);
+    const pull = shared.server.pull.bind(shared.server);
+    shared.server.pull = (practice, _epoch, position) => pull(practice, shared.server.epoch, position);
+    shared.server.restore(2);
+    await phone.syncNow();
+    await quiet(phone);
+    expect((await kept()).cursor).toMatchObject({ epoch: NEXT_EPOCH, position: 2 });
+  });
+
+  it("is offered what it held, and tells anew what it makes of each entry", async () => {
+    const { shared, phone } = await phoneAndServer(1);
+    shared.server.judge = ({ body }) => {
+      const { name } = body as { name: string };
+      return name === "held" ? { answer: "held", code: "later" } : { answer: "stored", assessment: { note: "old" } };
+    };
+    for (const name of ["held", "differs"]) await phone.file({ kind: "patient", body: { ...CAT, name } });
+    await quiet(phone);
+    expect((await phone.outbox()).map(({ state }) => state)).toEqual(["stored", "held"]);
+    shared.server.judge = () => ({ answer: "stored" });
+    shared.server.restore(0);
+    await phone.syncNow();
+    await quiet(phone);
+    const stood = (await phone.outbox()).map(({ state, serverAssessment }) => [state, serverAssessment]);
+    expect(stood).toEqual([["stored", undefined], ["stored", undefined]]);
   });
 
   it("that refuses the place again and again ends in trouble told, not in a loop", async () => {
