@@ -26,6 +26,8 @@ export const MOST_BYTES = 512 * 1024;
 export const TRIES_UNTIL_ASIDE = 5;
 const FIRST_WAIT_MS = 1000;
 const LONGEST_WAIT_MS = 5 * 60 * 1000;
+/** A longer word is not believed: it may come from something before the server, and nobody might press for days. */
+const LONGEST_SERVER_WAIT_MS = 60 * 60 * 1000;
 const REST_MS = 30 * 1000;
 const ASIDE_MS = 60 * 60 * 1000;
 
@@ -55,7 +57,7 @@ export function waitAfterFailure(pace: Pace, nowMs: number, random: () => number
   const ceiling = Math.min(LONGEST_WAIT_MS, FIRST_WAIT_MS * 2 ** Math.min(pace.failures, 20));
   pace.failures += 1;
   pace.ownWaitUntilMs = nowMs + Math.ceil(random() * ceiling);
-  pace.serverWaitUntilMs = nowMs + serverWaitMs;
+  pace.serverWaitUntilMs = nowMs + Math.min(LONGEST_SERVER_WAIT_MS, serverWaitMs);
 }
 
 export function allWell(pace: Pace): void {
@@ -75,6 +77,17 @@ export function nextTryMs(pace: Pace): number {
   return Math.max(pace.ownWaitUntilMs, pace.serverWaitUntilMs);
 }
 
+/** Is it too early for a run? */
+export function mustWait(pace: Pace, nowMs: number): boolean {
+  const isOwnWait = isAhead(pace.ownWaitUntilMs, nowMs, LONGEST_WAIT_MS);
+  return isOwnWait || isAhead(pace.serverWaitUntilMs, nowMs, LONGEST_SERVER_WAIT_MS);
+}
+
+/** No wait is longer than `longestMs`: one that seems so began before the phone's clock was set back, and is over. */
+function isAhead(untilMs: number, nowMs: number, longestMs: number): boolean {
+  return nowMs < untilMs && untilMs - nowMs <= longestMs;
+}
+
 /** Something changed for the better (network back, screen looked at): our own waiting is over, the server's is not. */
 export function hope(pace: Pace): void {
   pace.ownWaitUntilMs = 0;
@@ -88,7 +101,7 @@ export function rest(pace: Pace, number: number, nowMs: number, tries: number): 
 /** The entries that have to rest at this moment. */
 export function restingAt(pace: Pace, nowMs: number): Set<number> {
   for (const [number, until] of pace.resting) {
-    if (until <= nowMs) pace.resting.delete(number);
+    if (!isAhead(until, nowMs, ASIDE_MS)) pace.resting.delete(number);
   }
   return new Set(pace.resting.keys());
 }

@@ -2,7 +2,7 @@
  * Runs the loop of `sync.ts` when a trigger asks for it: one run at a time, never sooner than the pace allows.
  * A failed run changes what the status says and when it is tried again, and nothing else.
  */
-import { type Pace, freshPace, hope, nextTryMs, pressed } from "./pace.ts";
+import { type Pace, freshPace, hope, mustWait, nextTryMs, pressed } from "./pace.ts";
 import type { Trying } from "./status.ts";
 import type { Outcome } from "./sync.ts";
 import type { Reason } from "./triggers.ts";
@@ -63,7 +63,7 @@ export function sending(needs: SendingNeeds): Sending {
 }
 
 function isTooEarly(needs: SendingNeeds, pace: Pace): boolean {
-  return needs.clock() < nextTryMs(pace);
+  return mustWait(pace, needs.clock());
 }
 
 async function oneRun(needs: SendingNeeds, pace: Pace): Promise<void> {

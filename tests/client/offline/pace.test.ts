@@ -46,6 +46,22 @@ describe("waiting", () => {
     expect(pacing.nextTryMs(pace)).toBe(150_000);
   });
 
+  it("never outlasts an hour, whatever was asked, nor a clock that was set back", () => {
+    const pace = pacing.freshPace();
+    const hourMs = 3_600_000;
+    pacing.waitAfterFailure(pace, 0, () => 0, 365 * 24 * hourMs);
+    expect([pacing.mustWait(pace, hourMs - 1), pacing.mustWait(pace, hourMs)]).toEqual([true, false]);
+    pacing.allWell(pace);
+    const nowMs = 1_700_000_000_000;
+    pacing.waitAfterFailure(pace, nowMs, () => 1);
+    pacing.rest(pace, 7, nowMs, pacing.TRIES_UNTIL_ASIDE);
+    expect(pacing.mustWait(pace, nowMs)).toBe(true);
+    expect(pacing.restingAt(pace, nowMs)).toEqual(new Set([7]));
+    const aYearBackMs = nowMs - 365 * 24 * hourMs;
+    expect(pacing.mustWait(pace, aYearBackMs)).toBe(false);
+    expect(pacing.restingAt(pace, aYearBackMs)).toEqual(new Set());
+  });
+
   it("ends by itself: the timer tries again, and everything arrives with no tap", async () => {
     const { shared, phone } = await filedOffline(3, () => ({ failed: "no_network" }));
     shared.pass(60_000);
