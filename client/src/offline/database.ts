@@ -17,6 +17,9 @@ export interface Database {
 /** How long one step may take before the connection counts as lost. */
 export const WATCHDOG_MS = 3000;
 
+/** VersionError: a newer window has changed the layout, and only a reload brings this one to it. */
+const WORDS: Readonly<Record<string, StorageTrouble>> = { QuotaExceededError: "full", VersionError: "reload_needed" };
+
 type Stores<Name extends string> = Record<Name, IDBObjectStore>;
 
 /** @param tell hears `reload_needed` when a newer window wants to change the layout and this one has let go */
@@ -62,7 +65,8 @@ async function openOnce(
  * Runs `write` in one transaction and resolves after `complete`: with `strict`, after the flush to disk.
  * `write` must return nothing and await nothing: a transaction left waiting commits by itself, half done.
  * It may run twice when the connection was lost, so it must be safe to repeat.
- * @throws PhoneTrouble `full` without room, `lost` when the second try failed too
+ * @throws PhoneTrouble `full` without room, `reload_needed` or `blocked` where the store does not open, `lost` when the
+ *   second try failed too
  */
 export function inOneTransaction<Name extends string>(
   where: Database,
@@ -139,7 +143,7 @@ function isLost(trouble: unknown): boolean {
 /** Every refusal of the store as one of our words; a mistake in the code stays what it is. */
 function asTrouble(trouble: unknown): unknown {
   if (!(trouble instanceof DOMException)) return trouble;
-  return new PhoneTrouble(trouble.name === "QuotaExceededError" ? "full" : "lost", "", trouble.name);
+  return new PhoneTrouble(WORDS[trouble.name] ?? "lost", "", trouble.name);
 }
 
 function within<Result>(limitMs: number, work: Promise<Result>, late: () => Error): Promise<Result> {

@@ -17,15 +17,13 @@ import { type Place, readPlace, signIn } from "./sign_in.ts";
 import { NOT_TRYING, type Trying, readStatus } from "./status.ts";
 import type { Pace } from "./pace.ts";
 import { type Outcome, syncOnce } from "./sync.ts";
-import { type Shelf, readCursor, readMeta, syncStore } from "./sync_store.ts";
-import { PhoneTrouble } from "./trouble.ts";
+import { type Shelf, readBasis, readMeta, syncStore } from "./sync_store.ts";
+import { PhoneTrouble, storageTroubleOf } from "./trouble.ts";
 import * as writes from "./writes.ts";
 
 export type * from "./phone_types.ts";
 export { newId } from "./ids.ts";
 export { PhoneTrouble } from "./trouble.ts";
-
-const STORAGE_TROUBLES: readonly string[] = ["blocked", "reload_needed", "lost", "full"];
 
 /**
  * Opens the store, unwraps the data key and finds out who last signed in.
@@ -67,9 +65,9 @@ class OpenPhone implements Types.Phone {
   }
 
   async start(): Promise<void> {
-    this.#settle(await readPlace(this.#outbox));
-    await this.#recount();
     this.#around.channel.hear((word) => void this.#heard(word));
+    await this.#settleAnew();
+    await this.#recount();
     this.#stopWatching = this.#around.watch((reason) => void this.#sending.ask(reason));
     void this.#sending.ask("start");
   }
@@ -167,7 +165,7 @@ class OpenPhone implements Types.Phone {
     const made = await makeLetter(parts, {
       id: draftId !== undefined && isId(draftId) ? draftId : newId(this.#around.clock()),
       author: who.person,
-      basis: (await readCursor(practiceDatabase))?.position ?? 0,
+      basis: await readBasis(practiceDatabase),
       nowMs: this.#around.clock(),
       ...(typeof clockOffset === "number" ? { clockOffsetMs: clockOffset } : {}),
     });
@@ -180,12 +178,24 @@ class OpenPhone implements Types.Phone {
 
   /** Writes run one after the other in the order they were asked for: an older draft must not land on a newer one. */
   #inOrder<Result>(work: () => Promise<Result>): Promise<Result> {
-    const done = this.#queue.then(work);
-    this.#queue = done.then(() => this.#committed(), () => undefined);
+    const done = this.#afterTheOthers(work);
+    void done.then(() => this.#committed(), () => undefined);
     return done.catch((trouble: unknown) => {
       this.#tellStorage(trouble);
       throw trouble;
     });
+  }
+
+  /** The queue follows the work alone: a screen that fails at the news of a commit must not stop all later writes. */
+  #afterTheOthers<Result>(work: () => Promise<Result>): Promise<Result> {
+    const done = this.#queue.then(work);
+    this.#queue = done.catch(() => undefined);
+    return done;
+  }
+
+  /** In order with this window's own signing in and out: what was read before must not be settled after. */
+  #settleAnew(): Promise<void> {
+    return this.#afterTheOthers(async () => this.#settle(await readPlace(this.#outbox)));
   }
 
   #shelfOrThrow(): Shelf {
@@ -197,6 +207,7 @@ class OpenPhone implements Types.Phone {
     if (place?.key.id !== this.#place?.key.id) {
       this.#shelf?.practiceDatabase.letGo();
       this.#shelf = place && this.#shelfOf(place);
+      this.#opened = new Map(); // another practice's letters
     }
     if (place?.who === undefined) this.#opened = new Map(); // nobody is signed in: nothing stays open
     this.#place = place;
@@ -244,13 +255,14 @@ class OpenPhone implements Types.Phone {
     this.changed.value += 1;
     this.#around.channel.tell("rows");
     const { storage } = this.#trying;
-    if (storage === "full" || storage === "lost") this.#trying = { ...this.#trying, storage: undefined };
+    // Only a reload ends `reload_needed`; whatever else still stands in the way is told again at once.
+    if (storage !== "reload_needed") this.#trying = { ...this.#trying, storage: undefined };
     void this.#recount();
   }
 
   async #heard(word: Word): Promise<void> {
     try {
-      if (word === "place") this.#settle(await readPlace(this.#outbox));
+      if (word === "place") await this.#settleAnew();
     } catch (trouble) {
       return this.#tellStorage(trouble);
     }
@@ -265,8 +277,8 @@ class OpenPhone implements Types.Phone {
   }
 
   #tellStorage(trouble: unknown): void {
-    if (!(trouble instanceof PhoneTrouble)) return;
-    if (STORAGE_TROUBLES.includes(trouble.code)) this.#tell({ storage: trouble.code as Types.StorageTrouble });
+    const storage = storageTroubleOf(trouble);
+    if (storage !== undefined) this.#tell({ storage });
   }
 
   /** Counts anew; resolves when a count begun no earlier than this one is shown. */
@@ -278,8 +290,13 @@ class OpenPhone implements Types.Phone {
 
   /** Of two counts under way the later one is shown; whoever waits for the earlier one waits for it too. */
   async #countAndShow(mine: number): Promise<void> {
-    const status = await readStatus(this.#outbox, this.#place?.key, this.#trying).catch(() => undefined);
+    const counting = readStatus(this.#outbox, this.#place?.key, this.#trying);
+    const status = await counting.catch((trouble: unknown) => ({
+      ...this.status.value,
+      ...this.#trying,
+      storage: storageTroubleOf(trouble) ?? ("lost" as const),
+    }));
     if (mine !== this.#counts) return this.#latestCount;
-    this.status.value = status ?? { ...this.status.value, ...this.#trying, storage: "lost" };
+    this.status.value = status;
   }
 }

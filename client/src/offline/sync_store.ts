@@ -50,6 +50,14 @@ export async function readCursor(practiceDatabase: Database): Promise<CursorRow 
   return inOneReading(practiceDatabase, ["cursor"], (connection) => connection.get("cursor", "cursor"));
 }
 
+/**
+ * The highest position this phone has seen, 0 where that cannot be read: a practice's database can be pulled again, and
+ * its trouble must not keep a letter from being filed. A basis too low only shows two amendments side by side.
+ */
+export async function readBasis(practiceDatabase: Database): Promise<number> {
+  return (await readCursor(practiceDatabase).catch(() => undefined))?.position ?? 0;
+}
+
 function asRow({ epoch, position, chain }: Place): CursorRow {
   return { name: "cursor", epoch, position, chain };
 }

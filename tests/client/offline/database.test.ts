@@ -104,6 +104,23 @@ describe("an upgrade", () => {
   });
 });
 
+describe("a window left behind by a newer one", () => {
+  it("asks to be loaded again, and goes on asking whatever it tries meanwhile", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    await database({ ...OUTBOX, version: 2, build: () => {} }, () => {}).connection();
+    await vi.waitFor(() => expect(phone.status.value.storage).toBe("reload_needed"));
+    const keeping = phone.keepDraft({ id: newId(), updatedMs: 1, content: {} });
+    await expect(keeping).rejects.toMatchObject({ code: "reload_needed" });
+    await phone.syncNow();
+    expect(phone.status.value.storage).toBe("reload_needed");
+  });
+
+  it("is what an older build is, too, that opens a store a newer one has changed", async () => {
+    await database({ ...OUTBOX, version: 2, build: OUTBOX.build }, () => {}).connection();
+    await expect(put(database(OUTBOX, tell), "a")).rejects.toMatchObject({ code: "reload_needed" });
+  });
+});
+
 describe("a full disk", () => {
   it("leaves what was there, is told, and the word goes with the next write that works", async () => {
     const { phone } = await new FakePhone().signedIn();

@@ -152,6 +152,37 @@ describe("filing", () => {
     expect(await phone.outbox()).toEqual([]);
   });
 
+  it("needs the phone's own store alone: a practice's copy of the record that does not open keeps no letter out", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const transaction = IDBDatabase.prototype.transaction;
+    vi.spyOn(IDBDatabase.prototype, "transaction").mockImplementation(function (this: IDBDatabase, ...given) {
+      if (this.name.startsWith("quietcuff-practice-")) throw new DOMException("spoilt", "UnknownError");
+      return transaction.apply(this, given);
+    });
+    const { number, letter } = await phone.file({ kind: "patient", body: CAT });
+    expect([number, letter.basis]).toEqual([1, 0]);
+  });
+
+  it("goes on after a screen failed at the news of a commit", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const seen: unknown[] = [];
+    const others = process.listeners("unhandledRejection");
+    process.removeAllListeners("unhandledRejection").on("unhandledRejection", (mistake) => seen.push(mistake));
+    let isFirst = true;
+    const stop = phone.changed.subscribe(() => {
+      if (isFirst) isFirst = false; // the look at subscribing
+      else throw new Error("a mistake in a screen");
+    });
+    await phone.keepDraft({ id: newId(), updatedMs: 1, content: 1 });
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    stop();
+    await phone.keepDraft({ id: newId(), updatedMs: 2, content: 2 });
+    process.removeAllListeners("unhandledRejection");
+    for (const other of others) process.on("unhandledRejection", other);
+    expect((await phone.drafts()).map(({ content }) => content)).toEqual([2, 1]);
+    expect(seen.length).toBeGreaterThan(0); // the mistake was not swallowed
+  });
+
   it("asks the browser once to keep the store, and keeps the answer", async () => {
     const shared = new FakePhone();
     const { phone } = await shared.signedIn();
