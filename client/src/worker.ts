@@ -1,11 +1,15 @@
-/* Registers the worker that keeps the shell, and decides when a newer one may take over: at a tap, or at a cold start without
-   a draft. Never under an open measurement. The one policy for trusted addresses knows this one address and no other. */
+/* Registers the worker that keeps the shell, and decides when a newer one may take over: at a tap, or at a cold start
+   without a draft. Never by itself under an open measurement. The one policy for trusted addresses knows this one
+   address and no other. */
 import { waitingWorker } from "./screens/update_line";
 
 const ADDRESS = "/sw.js";
 
 interface Policies {
-  createPolicy(name: string, rules: { createScriptURL(address: string): string }): { createScriptURL(address: string): unknown };
+  createPolicy(
+    name: string,
+    rules: { createScriptURL(address: string): string },
+  ): { createScriptURL(address: string): unknown };
 }
 
 function trusted(): string {
@@ -20,12 +24,14 @@ function trusted(): string {
 }
 
 function watch(registration: ServiceWorkerRegistration): void {
-  registration.addEventListener("updatefound", () => {
+  const follow = () => {
     const found = registration.installing;
     found?.addEventListener("statechange", () => {
       if (found.state === "installed" && navigator.serviceWorker.controller) waitingWorker.value = found;
     });
-  });
+  };
+  registration.addEventListener("updatefound", follow);
+  follow(); // the page's own loading has asked for an update before this script ran: it may be under way already
 }
 
 /** Keeps the shell on this phone. `hasDrafts` is asked once, to know whether a waiting worker may take over now. */

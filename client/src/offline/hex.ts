@@ -1,4 +1,4 @@
-/** Bytes as lower-case hex digits and back. Pure; used for fingerprints and chains only. */
+/** Bytes as lower-case hex digits and back. Pure; used for fingerprints, chains and ids. */
 
 export function toHex(bytes: Uint8Array): string {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");

@@ -3,6 +3,8 @@
  * Nobody may take the time in an id for the truth: it is what this phone's clock said.
  */
 
+import { toHex } from "./hex.ts";
+
 /**
  * A new UUIDv7, lower case.
  * @param nowMs ms UTC by the phone's clock
@@ -14,7 +16,7 @@ export function newId(nowMs: number = Date.now()): string {
   view.setUint32(2, nowMs % 2 ** 32);
   view.setUint8(6, (view.getUint8(6) & 0x0f) | 0x70);
   view.setUint8(8, (view.getUint8(8) & 0x3f) | 0x80);
-  const hex = Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
+  const hex = toHex(bytes);
   return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join("-");
 }
 
