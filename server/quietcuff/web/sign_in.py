@@ -13,7 +13,7 @@ from flask import Blueprint, Response, g, jsonify, request
 from sqlalchemy import Row, update
 
 from quietcuff.contract.read_json import read_json
-from quietcuff.contract.wire import check
+from quietcuff.contract.schemas import NotAsAgreed, load
 from quietcuff.record import credentials, people
 from quietcuff.record.database import reading, writing
 from quietcuff.web import cookies
@@ -40,11 +40,10 @@ def sign_in() -> Response:
 
 
 def _read_body() -> dict[str, Any]:
-    asked: dict[str, Any] = read_json(read_body())
-    wrong = check("sign_in.1", asked)
-    if wrong is not None:
-        raise Refused(400, wrong.why, wrong.path)
-    return asked
+    try:
+        return load("sign_in.1", read_json(read_body()))
+    except NotAsAgreed as wrong:
+        raise Refused(400, wrong.problem.why, wrong.problem.path) from wrong
 
 
 def _count_try(login: str, network: str) -> None:
