@@ -25,8 +25,13 @@ PERSON, LOGIN, ROLE = "Wren Hollis", "wren", "veterinarian"
 
 
 def fill(data: Path) -> str:
-    """Brings the record in `data` to the newest tables, founds and plays in what is not there yet; gives the password."""
+    """Brings the record in `data` to the newest tables, founds and plays in what is not there yet; gives the password.
+
+    Ends with a reason where the folder holds a record that is not the demo's.
+    """
     data.mkdir(parents=True, exist_ok=True)
+    if (data / "quietcuff.sqlite").exists() and not (data / "password").exists():
+        raise SystemExit(f"{data} holds a record that is not the demo's. Choose another folder with --data.")
     password = _password(data)
     app = create_app(Settings(data=data))
     with app.app_context():

@@ -14,6 +14,7 @@ import pytest
 from demo.letters import letters, bundle_of, id_of
 from demo.play_in import fill
 from demo.serve import settings_of_the_demo
+from quietcuff.config import Settings
 
 AUTHOR = "01950000-0000-7000-8000-000000000001"
 PRACTICE = "01950000-0000-7000-8000-000000000002"
@@ -62,3 +63,13 @@ def test_a_real_record_is_out_of_reach(tmp_path: Path, monkeypatch: pytest.Monke
     monkeypatch.setenv("QUIETCUFF_DATABASE", "postgresql+psycopg://real")
     seen = settings_of_the_demo(tmp_path, tls=False)
     assert {name: value for name, value in seen.items() if name.startswith("QUIETCUFF_")} == {"QUIETCUFF_DATA": str(tmp_path)}
+
+
+def test_a_folder_with_another_record_is_left_alone(tmp_path: Path) -> None:
+    """`--data .data` would play invented animals into the record of a real server, which lies there by default."""
+    file = Path(Settings(data=tmp_path).database_url.removeprefix("sqlite:///"))
+    file.write_bytes(b"a real record")
+    with pytest.raises(SystemExit, match="not the demo's"):
+        fill(tmp_path)
+    assert [one.name for one in tmp_path.iterdir()] == [file.name]
+    assert file.read_bytes() == b"a real record"
