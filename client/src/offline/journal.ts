@@ -14,7 +14,7 @@ import { type Opened, readDrafts, readKnown, readOutbox } from "./reading.ts";
 import { OUTBOX, practiceLayout } from "./rows.ts";
 import { type Sending, sending } from "./sending.ts";
 import { type Place, readPlace, signIn } from "./sign_in.ts";
-import { NOT_TRYING, type Trying, readStatus } from "./status.ts";
+import { NOT_TRYING, type Trying, statusNow } from "./status.ts";
 import type { Pace } from "./pace.ts";
 import { type Outcome, syncOnce } from "./sync.ts";
 import { type Shelf, readBasis, readMeta, syncStore } from "./sync_store.ts";
@@ -207,9 +207,9 @@ class OpenPhone implements Types.Phone {
     if (place?.key.id !== this.#place?.key.id) {
       this.#shelf?.practiceDatabase.letGo();
       this.#shelf = place && this.#shelfOf(place);
-      this.#opened = new Map(); // another practice's letters
     }
-    if (place?.who === undefined) this.#opened = new Map(); // nobody is signed in: nothing stays open
+    // Nobody is signed in, or in another practice: no letter stays open.
+    if (place?.who?.practice !== this.who.value?.practice) this.#opened = new Map();
     this.#place = place;
     this.who.value = place?.who;
   }
@@ -290,12 +290,7 @@ class OpenPhone implements Types.Phone {
 
   /** Of two counts under way the later one is shown; whoever waits for the earlier one waits for it too. */
   async #countAndShow(mine: number): Promise<void> {
-    const counting = readStatus(this.#outbox, this.#place?.key, this.#trying);
-    const status = await counting.catch((trouble: unknown) => ({
-      ...this.status.value,
-      ...this.#trying,
-      storage: storageTroubleOf(trouble) ?? ("lost" as const),
-    }));
+    const status = await statusNow(this.#outbox, this.#place?.key, this.#trying, this.status.value);
     if (mine !== this.#counts) return this.#latestCount;
     this.status.value = status;
   }

@@ -2,12 +2,13 @@
  * The one true line: how much lies on this phone only, since when, and what stands in the way.
  * Every number is counted in the store at each look; a counter kept beside it would one day be wrong.
  */
-import { type DataKey } from "./boxes.ts";
+import type { DataKey } from "./boxes.ts";
 import { type Database, inOneReading } from "./database.ts";
 import { madeAtMs } from "./ids.ts";
 import type { NetworkTrouble, Status, StorageTrouble } from "./phone_types.ts";
 import { openLetter } from "./reading.ts";
 import type { EntryRow, MetaRow } from "./rows.ts";
+import { storageTroubleOf } from "./trouble.ts";
 
 /** What is not on the disk: how this window's own trying goes. */
 export interface Trying {
@@ -21,8 +22,24 @@ export interface Trying {
 
 export const NOT_TRYING: Trying = { sending: false, signInNeeded: false, signInToSend: false };
 
-/** @param key opens the oldest entry for its filing time; without it the time in its id has to do */
-export async function readStatus(outbox: Database, key: DataKey | undefined, trying: Trying): Promise<Status> {
+/**
+ * Counts. Never rejects: where the store does not answer it is `last` with that trouble.
+ * @param key opens the oldest entry for its filing time; without it the time in its id has to do
+ */
+export async function statusNow(
+  outbox: Database,
+  key: DataKey | undefined,
+  trying: Trying,
+  last: Status,
+): Promise<Status> {
+  return readStatus(outbox, key, trying).catch((thrown: unknown) => ({
+    ...last,
+    ...trying,
+    storage: storageTroubleOf(thrown) ?? ("lost" as const),
+  }));
+}
+
+async function readStatus(outbox: Database, key: DataKey | undefined, trying: Trying): Promise<Status> {
   const { unsent, needsYou, oldest, facts } = await count(outbox);
   const oldestMs = oldest === undefined ? undefined : await filedMs(oldest, key);
   return {
