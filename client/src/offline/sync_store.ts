@@ -31,7 +31,7 @@ export function syncStore(shelf: Shelf): SyncStore {
     waiting: (limit, without) => readWaiting(shelf, limit, without),
     keepAnswers: async (answers, atMs) => then(writes.putAnswers(outbox, await marksOf(key, answers), atMs)),
     countTry: (entry, tries) =>
-      then(writes.putTry(outbox, entry, tries >= TRIES_UNTIL_ASIDE ? "set_aside" : undefined)),
+      then(writes.putTries(outbox, entry, tries, tries >= TRIES_UNTIL_ASIDE ? "set_aside" : undefined)),
     knownEpoch: async () => (await readMeta(outbox, `epoch:${key.practice}`))?.value as string | undefined,
     offerAgain: (epoch) => then(writes.offerAgain(outbox, key.practice, epoch)),
     cursor,
@@ -78,7 +78,7 @@ async function readWaiting(
   for (const row of rows) {
     const letter = await openBytes(key, "entries", row.id, row.box).catch(() => undefined);
     if (letter === undefined) {
-      if (row.code !== "unreadable") await writes.putTry(outbox, row.number, "unreadable").then(committed);
+      await writes.putTries(outbox, row.number, row.tries + 1, "unreadable").then(committed);
       continue;
     }
     bytes += letter.length + FRAME_BYTES;

@@ -141,17 +141,17 @@ export function putConfirmed(
   });
 }
 
-/** Counts one failure of an entry's own; `code` is written once it is set aside. */
-export function putTry(outbox: Database, number: number, code: string | undefined): Promise<void> {
+/** Writes down how often an entry has failed by its own fault; `code` is written once it is set aside. */
+export function putTries(outbox: Database, number: number, tries: number, code: string | undefined): Promise<void> {
   return inOneTransaction(outbox, ["entries"], ({ entries }) => {
-    change(entries, number, (row) => failed(row, code));
+    change(entries, number, (row) => failed(row, tries, code));
   });
 }
 
 /** An entry answered meanwhile (a pull brought it) needs nobody, whatever its own try met. */
-function failed(row: EntryRow, code: string | undefined): EntryRow {
+function failed(row: EntryRow, tries: number, code: string | undefined): EntryRow {
   if (row.state !== "waiting") return row;
-  return { ...row, tries: row.tries + 1, ...(code === undefined ? {} : { code }) };
+  return { ...row, tries, ...(code === undefined ? {} : { code }) };
 }
 
 /**

@@ -3,8 +3,11 @@
  * Back-off with full jitter is common practice; its bounds here are the project's own: 1 s × 2^n, at most 5 min.
  */
 import { describe, expect, it } from "vitest";
+import { database } from "../../../client/src/offline/database.ts";
 import * as pacing from "../../../client/src/offline/pace.ts";
 import type { Reply } from "../../../client/src/offline/replies.ts";
+import { OUTBOX } from "../../../client/src/offline/rows.ts";
+import { putTries } from "../../../client/src/offline/writes.ts";
 import { type Fault, problem } from "./fake_server.ts";
 import type { Phone } from "../../../client/src/offline/journal.ts";
 import { CAT, FakePhone, type Opened, quiet, until } from "./window.ts";
@@ -194,6 +197,13 @@ describe("bad entries", () => {
     await phone.file({ kind: "patient", body: CAT });
     await quiet(phone);
     expect(phone.status.value).toMatchObject({ unsent: 0, needsYou: 0 });
+  });
+
+  it("count a failure once, though it was written twice over a lost connection", async () => {
+    const { phone } = await filedOffline(1, () => undefined);
+    const outbox = database(OUTBOX, () => {});
+    for (let at = 0; at < 2; at += 1) await putTries(outbox, 1, 1, undefined);
+    expect(await phone.outbox()).toMatchObject([{ state: "waiting", tries: 1 }]);
   });
 
   it("are not made of good ones by a server that fails for all", async () => {
