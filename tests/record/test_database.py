@@ -105,3 +105,14 @@ def test_a_locked_head_makes_the_next_one_wait_and_then_say_busy(
         holder.join(10)
     with practice_room("p") as room:
         assert room.position == 0
+
+
+def test_when_every_connection_is_in_use_the_next_one_is_told_to_come_again(database_url: str) -> None:
+    app = Flask("record_of_a_test")
+    app.config["SQLALCHEMY_ENGINE_OPTIONS"] = {"pool_size": 1, "max_overflow": 0, "pool_timeout": 0.1}
+    database.set_up(app, database_url)
+    with app.app_context():
+        with reading(), pytest.raises(RecordBusy), writing():
+            pass
+        found()
+        db.engine.dispose()

@@ -159,6 +159,18 @@ def test_offering_a_bad_one_again_keeps_one_row_with_the_first_time(practice: No
     assert (kept["first_received_at_ms"], kept["received_at_ms"]) == (NOW_MS, NOW_MS + 5)
 
 
+def test_a_letter_held_from_two_phones_is_kept_for_each_until_it_is_filed(practice: None) -> None:
+    """Each phone has a copy of its own in the tray; once the letter is filed, nobody waits for it any more."""
+    phone, other = Phone(1), Phone(2)
+    letter = phone.patient()
+    pair = phone.pair(letter)
+    for device in (phone.device, other.device):
+        receive(PRACTICE, device, bundle([pair]), None, NOW_MS, hold="device_revoked")
+    assert {row["device"]: bytes(row["letter"]) for row in in_tray()} == dict.fromkeys((phone.device, other.device), pair[1])
+    assert push(phone, [pair])[0]["answer"] == "stored"
+    assert in_tray() == []
+
+
 def test_the_tray_keeps_one_mebibyte_a_phone_and_so_many_rows(practice: None, monkeypatch: pytest.MonkeyPatch) -> None:
     phone, other = Phone(1), Phone(2)
     for _ in range(3):

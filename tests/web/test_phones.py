@@ -190,11 +190,21 @@ def test_a_revoked_phone(any_house: House) -> None:
     phone = any_house.phone("nurse")
     with any_house.app.app_context(), writing() as orm:
         credentials.revoke_device(orm, phone.id, any_house.clock.ms)
+    assert any_house.rows("SELECT count(*) FROM sign_ins") == [(0,)]
     assert phone.call("GET", "/api/1/me").status_code == 401
     assert phone.pull().status_code == 401
     before = phone.id
     phone.sign_in("nurse")
     assert phone.id != before
+
+
+def test_a_sign_in_begun_while_its_phone_was_revoked_opens_nothing(any_house: House) -> None:
+    """The row of a sign-in survived the revoking (it was written at the same moment): the phone is looked at each time."""
+    phone = any_house.phone("nurse")
+    with any_house.app.app_context(), writing() as orm:
+        orm.get(people.Device, phone.id).revoked_at_ms = any_house.clock.ms
+    assert any_house.rows("SELECT count(*) FROM sign_ins") == [(1,)]
+    assert phone.call("GET", "/api/1/me").status_code == 401 and phone.pull().status_code == 401
 
 
 def test_what_a_revoked_phone_hands_in_is_held(any_house: House) -> None:

@@ -7,8 +7,11 @@ failures and no permanent lock by strangers are ASVS 5.0, 6.1.1 and 6.3.1 (numbe
 from __future__ import annotations
 
 import re
+import threading
+import time
 from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 from argon2 import extract_parameters
@@ -17,6 +20,7 @@ from argon2.low_level import Type
 from quietcuff.config import Settings, SettingsRefused
 from quietcuff.record import people
 from quietcuff.record.database import writing
+from quietcuff.record.passwords import Passwords
 from quietcuff.web.sign_in import network_of
 from tests.web.house import OURS, PASSWORD, House, Phone
 
@@ -80,6 +84,35 @@ def test_passwords_are_stored_as_owasp_recommends(house: House) -> None:
         assert used.type is Type.ID
         assert used.memory_cost >= 19 * 1024 and used.time_cost >= 2 and used.parallelism >= 1
         assert used.salt_len >= 16 and used.hash_len >= 32
+
+
+def test_a_password_may_be_typed_on_another_keyboard(house: House) -> None:
+    """One keyboard gives an accented letter as one character, another as two: the same password (Unicode NFC)."""
+    composed, taken_apart = "caf\u00e9 in the evening", "cafe\u0301 in the evening"
+    passwords = house.app.extensions["quietcuff"].passwords
+    with house.app.app_context(), writing() as orm:
+        orm.get(people.Person, house.people["nurse"]).password_hash = passwords.hash(composed)
+    assert [house.phone().sign_in("nurse", one).status_code for one in (composed, taken_apart)] == [200, 200]
+    assert house.phone().sign_in("nurse", "cafe in the evening").status_code == 401
+
+
+def test_only_so_many_hashes_run_at_once(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Eight passwords at the same moment, two allowed: never a third one beside them."""
+    passwords, lock, running, most = Passwords(19_456, 2, 2), threading.Lock(), set(), []
+
+    def watched(*_: str) -> bool:
+        with lock:
+            running.add(threading.get_ident())
+            most.append(len(running))
+        time.sleep(0.02)
+        with lock:
+            running.discard(threading.get_ident())
+        return True
+
+    monkeypatch.setattr(passwords, "_hasher", SimpleNamespace(hash=watched, verify=watched))
+    with ThreadPoolExecutor(8) as pool:
+        [*pool.map(lambda n: passwords.hash("x") if n % 2 else passwords.fits("stored", "x"), range(8))]
+    assert max(most) == 2
 
 
 def test_a_weaker_hash_is_made_anew_on_sign_in(house: House) -> None:
