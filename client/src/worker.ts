@@ -1,7 +1,7 @@
 /* Registers the worker that keeps the shell, and decides when a newer one may take over: at a tap, or at a cold start
-   without a draft. Never by itself under an open measurement. The one policy for trusted addresses knows this one
-   address and no other. */
-import { waitingWorker } from "./screens/update_line";
+   without a draft. Never by itself under an open measurement, in no window. The one policy for trusted addresses knows
+   this one address and no other. */
+import { update } from "./screens/update";
 
 const ADDRESS = "/sw.js";
 
@@ -23,11 +23,11 @@ function trusted(): string {
   return (policies?.createPolicy("quietcuff-worker", rules).createScriptURL(ADDRESS) ?? ADDRESS) as string;
 }
 
-function watch(registration: ServiceWorkerRegistration): void {
+function watch(registration: ServiceWorkerRegistration, offer: (worker: ServiceWorker) => void): void {
   const follow = () => {
     const found = registration.installing;
     found?.addEventListener("statechange", () => {
-      if (found.state === "installed" && navigator.serviceWorker.controller) waitingWorker.value = found;
+      if (found.state === "installed" && navigator.serviceWorker.controller) offer(found);
     });
   };
   registration.addEventListener("updatefound", follow);
@@ -38,17 +38,23 @@ function watch(registration: ServiceWorkerRegistration): void {
 export async function keepShell(hasDrafts: () => Promise<boolean>): Promise<void> {
   if (!("serviceWorker" in navigator)) return;
   const controlled = navigator.serviceWorker.controller !== null;
+  let askedHere = false;
+  const takeOver = (worker: ServiceWorker): void => {
+    askedHere = true;
+    worker.postMessage("take over");
+  };
   navigator.serviceWorker.addEventListener("controllerchange", () => {
-    if (controlled) location.reload();
+    if (!controlled) return;
+    // asked for in another window: this one has all its files, and may lie under a thumb just now
+    if (askedHere) location.reload();
+    else update.value = () => location.reload();
   });
   const registration = await navigator.serviceWorker.register(trusted(), { updateViaCache: "none" });
-  watch(registration);
+  const offer = (worker: ServiceWorker): void => {
+    update.value = () => takeOver(worker);
+  };
+  watch(registration, offer);
   if (!registration.waiting || !controlled) return;
-  if (await hasDrafts()) waitingWorker.value = registration.waiting;
+  if (await hasDrafts()) offer(registration.waiting);
   else takeOver(registration.waiting);
-}
-
-/** Lets the waiting worker serve this app from now on; the page loads again when it does. */
-function takeOver(worker: ServiceWorker): void {
-  worker.postMessage("take over");
 }

@@ -1,18 +1,15 @@
-/* A newer build that waits: offered as one line, taken at a tap. It never takes over under an open measurement by itself. */
-import { signal } from "@preact/signals";
+/* A newer build that waits, or that another window has taken: offered as one line, loaded at a tap and never by itself. */
 import type { JSX } from "preact";
 import { say } from "../contract/words";
-
-/** The worker that waits; undefined when there is none. */
-export const waitingWorker = signal<ServiceWorker | undefined>(undefined);
+import { update } from "./update";
 
 export function UpdateLine(): JSX.Element | null {
-  const worker = waitingWorker.value;
-  if (!worker) return null;
+  const take = update.value;
+  if (!take) return null;
   return (
     <div class="note update" role="status">
       <p>{say("update-ready")}</p>
-      <button type="button" class="button" onClick={() => worker.postMessage("take over")}>
+      <button type="button" class="button" onClick={take}>
         {say("update-take")}
       </button>
     </div>
