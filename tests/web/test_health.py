@@ -9,7 +9,7 @@ from sqlalchemy import text
 
 from quietcuff.config import Settings
 from quietcuff.record.database import db, writing
-from tests.web.house import House, Phone
+from tests.web.house import START_MS, House, Phone
 
 
 def test_ready(any_house: House) -> None:
@@ -65,3 +65,17 @@ def test_a_locked_record_asks_to_come_again(house: House, monkeypatch: pytest.Mo
             answer = house.phone().sign_in("nurse")
     assert answer.status_code == 503 and answer.json is not None and answer.json["code"] == "record_busy"
     assert int(answer.headers["Retry-After"]) > 0
+
+
+def test_reading_goes_on_where_a_contact_cannot_be_noted(house: House, monkeypatch: pytest.MonkeyPatch) -> None:
+    """The lock is held by somebody else just when a phone's contact and use should be written down: the next one does."""
+    monkeypatch.setattr("quietcuff.record.database.SQLITE_BUSY_MS", 50)
+    phone = house.phone("nurse")
+    house.clock.move(hours=2)
+    with house.app.app_context():
+        db.engine.dispose()
+        with writing():
+            assert phone.call("GET", "/api/1/me").status_code == 200
+    assert house.rows("SELECT max(contact_at_ms) FROM devices") == [(START_MS,)]
+    assert phone.call("GET", "/api/1/me").status_code == 200
+    assert house.rows("SELECT contact_at_ms, used_at_ms FROM devices, sign_ins") == [(house.clock.ms, house.clock.ms)]

@@ -54,7 +54,7 @@ def test_not_modified(still_house: House) -> None:
 @pytest.mark.parametrize("path", [
     "/.hidden", "/outside.txt", HASHED + ".map", HASHED + ".br", "/assets/../index.html", "/..%2f..%2fetc%2fpasswd",
     "/%2e%2e/%2e%2e/etc/passwd", "/assets/..%5c..%5cindex.html", "/etc/passwd", "/assets", "/assets/",
-    "/index.html%00.js", "//etc/passwd", "/patients"])
+    "/index.html%00.js", "//etc/passwd", "/assets//plain.css", "/patients"])
 def test_nothing_else_can_be_read(still_house: House, path: str) -> None:
     """Hidden files, links that lead out, maps, climbing up: a plain 404, and no redirect."""
     answer = still_house.phone().call("GET", path)
