@@ -169,6 +169,16 @@ field-state = State
 state-awake = Awake
 state-calmed = Calmed by a drug
 state-sedated = Sedated
+field-drug-group = Group of the drug
+drug-group-gabapentinoid = Gabapentinoid
+drug-group-serotonergic = Serotonergic
+drug-group-benzodiazepine = Benzodiazepine
+drug-group-opioid = Opioid
+drug-group-alpha2-agonist = Alpha-2 agonist
+drug-group-phenothiazine = Phenothiazine
+drug-group-other = Another
+drug-group-not-known = Not known
+field-hours = Given how many hours ago
 field-demeanour = Demeanour
 demeanour-sleepy = Sleepy
 demeanour-calm = Calm
@@ -226,6 +236,18 @@ posture-sternal = On its chest
 posture-sitting = Sitting
 posture-standing = Standing
 posture-in-lap = In the lap
+field-restraint = How it is held
+restraint-none = Not at all
+restraint-held = Held
+restraint-lap = In the lap
+restraint-towel = In a towel
+restraint-basket = In its basket
+restraint-muzzle = Muzzle
+field-instrument = Machine or probe
+instrument-hint = What tells it from the others, so that visits compare. May stay empty.
+ask-instrument-long = { $field } must be { $most } characters or fewer
+as-last-time = As last time: { $what }
+as-last-time-act = placing of the cuff
 field-height = Cuff against the heart
 height-level = Level
 height-above = Above
@@ -250,6 +272,7 @@ pad-pulse = Pulse
 pad-delete = Delete digit
 pad-undo = Undo
 pad-skip = Skip
+pad-next = Next number
 pad-above-gauge = Above gauge
 pad-no-sound = No sound
 pad-no-value = No value
@@ -266,11 +289,19 @@ readings-all = { $n ->
    *[other] All { $n } readings
   }
 readings-keys = Back to the keys
-reading-latest = { $n }: { $standing }
+reading-latest = No. { $n }: { $standing }
+readings-count = { $n ->
+    [0] No readings
+    [one] 1 reading
+   *[other] { $n } readings
+  }
 reading-in-list = Reading { $n }: { $value }, { $standing }
 reading-pick = Choose a reading to set it aside or put it back.
 set-number = Set { $n }
-row-title = Row of readings
+row-title = Row of readings: { $values }
+row-legend = Filled counts, hollow does not.
+row-legend-mean = Filled counts, hollow does not. Thick line: the mean.
+row-legend-interval = Filled counts, hollow does not. Thick line: the mean; broken lines: where it would stay if you went on now.
 set-aside-title = Why set aside { $value }?
 beyond-above-gauge = Above gauge
 beyond-no-sound = No sound
@@ -329,6 +360,10 @@ verdict-too-few = Too few: { $n ->
     [one] 1 more reading needed
    *[other] { $n } more readings needed
   }
+verdict-too-few-again = { $n ->
+    [one] 1 more reading needed after the one above the gauge
+   *[other] { $n } more readings needed after the one above the gauge
+  }
 verdict-none = No readings yet
 
 standing-counted = counts
@@ -374,29 +409,36 @@ withheld-scattered = The readings are too scattered to place it.
 withheld-low-pressure = The mean is below { $low } mmHg. The bands are about high pressure.
 withheld-height = Corrected for the height of the cuff it would fall into another band.
 withheld-cuff = The cuff fits too poorly to place it.
-firmness-firm = Firm
-firmness-with-care = With care
-firmness-not-placed = Not placed
+firmness-firm = Firm.
+firmness-with-care = With care.
+firmness-not-placed = Not placed.
 leaning-high = The value may be too high.
 leaning-low = The value may be too low.
 leaning-either = The value may be wrong either way.
 near-edges = { $n ->
-    [one] Close to the edge at { $edges }: the next band is possible.
-   *[other] Close to the edges at { $edges }: the next band is possible.
+    [one] But close to the edge at { $edges }: the band on its other side is possible too.
+   *[other] But close to the edges at { $edges }: the bands beside it are possible too.
   }
-advice-enough = Too scattered to average. That every reading was { $from } or above is enough to act on.
+advice-enough = { $from } or above each time is enough to act on, without an average.
 advice-stop-today = Stop for today. The animal's comfort comes before a complete series.
 advice-go-on = Go on with this set when the animal allows it.
 advice-second-look = Leave cuff and animal in peace for { $minutes } minutes, then take three more readings in this set.
-bounds-at-least = Every reading was { $at_least } or above.
-bounds-below = Every reading was below { $below }.
-bounds-both = Every reading was { $at_least } or above and below { $below }.
+bounds-every = Every reading
+bounds-latest = Each of the latest { $n } readings that may count
+bounds-at-least = { $who } was { $at_least } or above.
+bounds-below = { $who } was below { $below }.
+bounds-both = { $who } was { $at_least } or above and below { $below }.
 
 result-mean-line = { $mean } mmHg from { $n ->
     [one] 1 reading.
    *[other] { $n } readings.
   }
 result-mean-provisional = { $mean } mmHg, for orientation only: the readings do not agree yet.
+result-mean-too-few = { $mean } mmHg, for orientation only: too few readings.
+result-above-gauge = { $n ->
+    [one] 1 attempt above the gauge is not in it: the pressure is higher than this number.
+   *[other] { $n } attempts above the gauge are not in it: the pressure is higher than this number.
+  }
 result-no-mean = No mean: nothing counts yet.
 result-spread = They differ by { $spread } of their mean; standard deviation { $sd } mmHg.
 result-interval = If you went on now, the average would probably stay between { $low } and { $high }. Another day it can easily differ by 20 or more.
@@ -406,7 +448,8 @@ result-systolic-diastolic = Systolic { $systolic }, diastolic { $diastolic } mmH
 result-pulse = Pulse { $pulse } a minute.
 result-used = { $used } of { $all } readings used.
 result-set = Result of set { $n }.
-result-height = The cuff was { $cm } cm { $where } the heart. Corrected for that the mean would be { $mean } mmHg. The band is placed on what was measured.
+result-height = The cuff was { $cm } cm { $where } the heart. Corrected for that the mean would be { $mean } mmHg.
+result-height-band = The band is placed on what was measured.
 height-word-above = above
 height-word-below = below
 cautions-title = What may be wrong
@@ -416,7 +459,8 @@ direction-high = may be too high
 direction-low = may be too low
 direction-either = may be wrong either way
 
-caution-rest-short = Rested less than { $minutes } minutes, or not noted
+caution-rest-short = Rested less than { $minutes } minutes
+caution-rest-not-noted = Quiet time was not noted
 caution-tense = The animal was tense
 caution-fighting = The animal was fighting
 caution-calmed = A calming drug was on board
@@ -438,6 +482,14 @@ caution-odd-gauge-value = A value between the marks of the gauge, which goes in 
 caution-not-comparable = Measured differently from last time: compare with care
 caution-unlikely-confirmed = An unusual value was kept
 
+worked-here = Here:
+worked-here-nothing = nothing to say.
+worked-here-no-cuff = limb circumference or width used was not noted.
+worked-sources = { $n ->
+    [one] 1 source, and how certain it is
+   *[other] { $n } sources, and how certain they are
+  }
+sentence = { $words }.
 worked-title = How this was worked out
 worked-rules = Rule set { $name }
 worked-readings = Every reading

@@ -46,12 +46,12 @@ def cuff(phone: Phone, method: str, circumference: str, bag: str, take: str, sit
 
 
 def add_readings(phone: Phone, *readings: str) -> None:
-    """Readings by the number pad. Of several numbers ("152 118 95 180") the third digit moves on; *Skip* does where there are only two."""
+    """Readings by the number pad. Of several numbers ("152 118 95 180") the third digit moves on; *Next number* does where there are only two."""
     for reading in readings:
         numbers = reading.split()
         for at, number in enumerate(numbers):
             phone.type_number(number)
             if len(number) < 3 and at + 1 < len(numbers):
-                phone.tap("Skip")
+                phone.tap("Next number")
         phone.tap("Add")
         phone.page.get_by_text(numbers[0], exact=True).first.wait_for()

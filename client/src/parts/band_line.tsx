@@ -32,7 +32,7 @@ export function BandLine({ mean, half_width, edges, label }: Props): JSX.Element
           </text>
         </g>
       ))}
-      {half_width !== undefined && <line class="reach" x1={xOf((mean - half_width) / 10)} y1="11" x2={xOf((mean + half_width) / 10)} y2="11" />}
+      {half_width !== undefined && <line class="reach" x1={xOf((mean - half_width) / 10)} y1="26" x2={xOf((mean + half_width) / 10)} y2="26" />}
       <path class="here" d={`M${at - 8} 3H${at + 8}L${at} 24Z`} />
     </svg>
   );

@@ -16,12 +16,19 @@ interface Props<T extends string> {
   onChoose: (value: T) => void;
 }
 
+/** Longest word that stands in a third of a narrow phone without being broken. */
+const WORD_MOST = 11;
+
+function hasLongWord(answers: readonly { label: string }[]): boolean {
+  return answers.some(({ label }) => label.split(" ").some((word) => word.length > WORD_MOST));
+}
+
 /** A fieldset named by its question. */
 export function Choices<T extends string>({ name, label, answers, value, narrow, onChoose }: Props<T>): JSX.Element {
   return (
     <fieldset class="choices">
       <legend>{label}</legend>
-      <div class={`choice-row ${narrow ? "narrow" : answers.length === 4 ? "pairs" : ""}`}>
+      <div class={`choice-row ${narrow ? "narrow" : answers.length === 4 || hasLongWord(answers) ? "pairs" : ""}`}>
         {answers.map((answer) => (
           <label class="choice" key={answer.value}>
             <input

@@ -3,11 +3,13 @@
 import type { JSX } from "preact";
 import { say } from "../contract/words";
 
-export type Key = "delete" | "undo" | "set_aside" | "put_back" | "skip" | "above_gauge" | "no_sound" | "no_value";
+export type Key = "delete" | "undo" | "set_aside" | "put_back" | "skip" | "next" | "above_gauge" | "no_sound" | "no_value";
 
 interface Props {
   /** Whether the method gives several numbers, so that one can be skipped. */
   several: boolean;
+  /** Whether the field of the keys holds text: then the key leads on, and nothing is skipped. */
+  begun: boolean;
   /** What the third key of the last column does to the latest reading. */
   latest: "set_aside" | "put_back";
   onDigit: (digit: string) => void;
@@ -16,12 +18,15 @@ interface Props {
 }
 
 const WORDS: Record<Key, string> = {
-  delete: "pad-delete", undo: "pad-undo", set_aside: "set-aside", put_back: "put-back", skip: "pad-skip",
+  delete: "pad-delete", undo: "pad-undo", set_aside: "set-aside", put_back: "put-back", skip: "pad-skip", next: "pad-next",
   above_gauge: "pad-above-gauge", no_sound: "pad-no-sound", no_value: "pad-no-value",
 };
 
-/** Four columns: digits, and in the last column what goes with them; *Add* below over the whole width. */
-export function NumberPad({ several, latest, onDigit, onKey, onAdd }: Props): JSX.Element {
+/**
+ * Digits in three columns and beside them what goes with them, *Add* over the whole width. With large text the words move below
+ * the digits as a whole: a 3 that stands under a 1 is typed wrong.
+ */
+export function NumberPad({ several, begun, latest, onDigit, onKey, onAdd }: Props): JSX.Element {
   const digit = (text: string): JSX.Element => (
     <button key={text} type="button" class="button key number" onClick={() => onDigit(text)}>
       {text}
@@ -33,17 +38,19 @@ export function NumberPad({ several, latest, onDigit, onKey, onAdd }: Props): JS
     </button>
   );
   return (
-    <div class="keys" role="group" aria-label={say("pad-keys")}>
-      {[..."123"].map(digit)}
-      {word("delete")}
-      {[..."456"].map(digit)}
-      {word("undo")}
-      {[..."789"].map(digit)}
-      {word(latest)}
-      {word(several ? "skip" : "no_sound")}
-      {digit("0")}
-      {word("no_value")}
-      {word("above_gauge")}
+    <div class="pad" role="group" aria-label={say("pad-keys")}>
+      <div class="pad-digits">
+        {[..."123456789"].map(digit)}
+        {word(!several ? "no_sound" : begun ? "next" : "skip")}
+        {digit("0")}
+        {word("no_value")}
+      </div>
+      <div class="pad-words">
+        {word("delete")}
+        {word("undo")}
+        {word(latest)}
+        {word("above_gauge")}
+      </div>
       <button type="button" class="button act key add" onClick={onAdd}>
         {say("pad-add")}
       </button>

@@ -12,16 +12,18 @@ function MarkShape({ mark }: { mark: Mark }): JSX.Element {
 
 /** The row of readings; `label` is what a screen reader says for the whole of it. */
 export function Series({ shape, label }: { shape: SeriesShape; label: string }): JSX.Element {
-  const { width, height, mean, interval } = shape;
+  const { width, height, base, mean, interval } = shape;
   return (
     <svg class="series" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={label}>
-      <path class="base" d={`M0 ${height - 1}H${width}`} />
+      <path class="base" d={`M0 ${base}H${width}`} />
       {shape.edges.map((edge) => (
         <g key={edge.mmhg}>
           <path class="edge" d={`M0 ${edge.y}H${width - 40}`} />
-          <text x={width} y={edge.y + 4} text-anchor="end">
-            {edge.mmhg}
-          </text>
+          {edge.label_y !== undefined && (
+            <text x={width} y={edge.label_y} text-anchor="end">
+              {edge.mmhg}
+            </text>
+          )}
         </g>
       ))}
       {interval && <rect class="interval" x="0" y={interval.top} width={width - 40} height={interval.bottom - interval.top} />}

@@ -1,5 +1,5 @@
-/* The row of readings as shapes: each reading a mark at its pressure, in the order taken. Pure geometry in, geometry out;
-   draws nothing, computes no rule, and must not know which screen asks. Time runs in one direction in every language. */
+/* The row of readings as shapes: each reading a mark at its pressure, in the order taken, and its number in one line below the
+   ground line, where neither a mark nor the mean can cross it. Pure geometry in, geometry out; draws nothing, computes no rule, and must not know which screen asks. Time runs in one direction in every language. */
 
 export interface Taken {
   id: string;
@@ -32,12 +32,17 @@ export interface SeriesShape {
   marks: Mark[];
   mean?: number;
   interval?: { top: number; bottom: number };
-  edges: { y: number; mmhg: number }[];
+  /** Where the ground line lies; numbers stand below it. */
+  base: number;
+  /** `label_y` is absent where the number would lie on another one: the line is drawn all the same. */
+  edges: { y: number; mmhg: number; label_y?: number }[];
 }
 
-const SIZE = { height: 84, top: 26, bottom: 10, label_gap: 11, edge_label: 40 };
+const SIZE = { hidden: 84, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40 };
+/** Least distance of two numbers above each other. */
+const LABEL_LEAST = 14;
 /** Least room for a number of three digits beside its neighbour. */
-const STEP_LEAST = 28;
+const STEP_LEAST = 31;
 /** The least span shown, so that a steady series looks steady. */
 const SPAN_LEAST_MMHG = 40;
 
@@ -57,28 +62,39 @@ export function seriesShape(readings: Taken[], width: number, revealed?: Reveale
   const values = shown.flatMap(({ systolic_mmhg }) => (systolic_mmhg === undefined ? [] : [systolic_mmhg]));
   if (revealed) values.push(revealed.mean);
   const span = spanOf(values.length > 0 ? values : [0]);
-  const floor = SIZE.height - SIZE.bottom;
-  const yOf = (mmhg: number): number => floor - ((mmhg - span.low) / (span.high - span.low)) * (floor - SIZE.top);
+  const height = revealed ? SIZE.revealed : SIZE.hidden;
+  const base = height - SIZE.label;
+  const floor = base - SIZE.mark;
+  const ceiling = SIZE.top + (shown.some(({ beyond }) => beyond === "above_gauge") ? 2 * SIZE.mark : 0);
+  const yOf = (mmhg: number): number => floor - ((mmhg - span.low) / (span.high - span.low)) * (floor - ceiling);
   const step = room / Math.max(shown.length, 5);
-  const marks = shown.map((reading, at): Mark => markOf(reading, step * (at + 0.5), yOf, floor));
-  const shape: SeriesShape = { width, height: SIZE.height, left_out: readings.length - shown.length, marks, edges: [] };
+  const marks = shown.map((reading, at): Mark => markOf(reading, step * (at + 0.5), yOf, { floor, label_y: height - 3 }));
+  const shape: SeriesShape = { width, height, base, left_out: readings.length - shown.length, marks, edges: [] };
   if (!revealed) return shape;
   shape.mean = yOf(revealed.mean);
   if (revealed.half_width !== undefined) {
     shape.interval = { top: yOf(revealed.mean + revealed.half_width), bottom: yOf(revealed.mean - revealed.half_width) };
   }
   const inSpan = revealed.edges.filter((mmhg) => mmhg >= span.low && mmhg <= span.high);
-  shape.edges = inSpan.map((mmhg) => ({ mmhg, y: yOf(mmhg) }));
+  shape.edges = labelled(inSpan.map((mmhg) => ({ mmhg, y: yOf(mmhg) })));
   return shape;
 }
 
-function markOf(reading: Taken, x: number, yOf: (mmhg: number) => number, floor: number): Mark {
+/** From the highest edge down, a number only where the one above leaves it room. */
+function labelled(edges: { mmhg: number; y: number }[]): SeriesShape["edges"] {
+  let above = -LABEL_LEAST;
+  return [...edges].sort((one, other) => one.y - other.y).map((edge) => {
+    if (edge.y - above < LABEL_LEAST) return edge;
+    above = edge.y;
+    return { ...edge, label_y: edge.y + 4 };
+  });
+}
+
+function markOf(reading: Taken, x: number, yOf: (mmhg: number) => number, { floor, label_y }: { floor: number; label_y: number }): Mark {
   const { id, counts, systolic_mmhg, beyond } = reading;
   if (systolic_mmhg !== undefined) {
-    const y = yOf(systolic_mmhg);
-    return { id, x, y, shape: "round", counts, label: String(systolic_mmhg), label_y: y - SIZE.label_gap };
+    return { id, x, y: yOf(systolic_mmhg), shape: "round", counts, label: String(systolic_mmhg), label_y };
   }
   const above = beyond === "above_gauge";
-  const y = above ? SIZE.top - 12 : floor;
-  return { id, x, y, shape: above ? "above" : "gap", counts, label: "", label_y: y };
+  return { id, x, y: above ? SIZE.top : floor, shape: above ? "above" : "gap", counts, label: "", label_y };
 }

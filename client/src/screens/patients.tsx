@@ -141,9 +141,11 @@ export function Patients(): JSX.Element {
         <button type="button" class="button act wide" onClick={() => setAdding(true)}>
           {say("add-animal")}
         </button>
-        <Animals search={search} />
       </section>
       <MeasureFirst />
+      <section class="stack">
+        <Animals search={search} />
+      </section>
       <Who />
     </Page>
   );

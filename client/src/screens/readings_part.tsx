@@ -14,7 +14,7 @@ import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
 import { ReadingsSheet } from "./readings_sheet";
 import { added, attempted, finished, setAside } from "./series";
 import { undone } from "./undo";
-import { sayAct, saying, standingWords, valueOf, verdictLine } from "./wording";
+import { rowTitle, sayAct, saying, standingWords, valueOf, verdictLine } from "./wording";
 
 /** Width of the row beside the newest reading, in px. */
 const ROW_WIDTH = 232;
@@ -29,7 +29,7 @@ function pressed(key: Key, open: Open, at_ms: number, id: string): Open {
   const set = setNow(open);
   const latest = set.readings[set.readings.length - 1];
   if (key === "delete") return { ...open, pad: deleted(open.pad, fieldsOf(set.method)) };
-  if (key === "skip") return { ...open, pad: skipped(open.pad, fieldsOf(set.method)) };
+  if (key === "skip" || key === "next") return { ...open, pad: skipped(open.pad, fieldsOf(set.method)) };
   if (key === "undo") return undo(open);
   if (key === "set_aside") return latest ? { ...open, sheet: { kind: "reasons", id: latest.id } } : open;
   if (key === "put_back") return latest ? setAside(open, latest.id, undefined, valueOf(latest)) : open;
@@ -81,7 +81,7 @@ function Seen({ open }: { open: Open }): JSX.Element {
       </p>
       {latest && (
         <div class="row-and-latest">
-          <Series shape={seriesShape(taken, ROW_WIDTH)} label={say("row-title")} />
+          <Series shape={seriesShape(taken, ROW_WIDTH)} label={rowTitle(set.readings)} />
           <Latest reading={latest} n={set.readings.length} standing={standingWords(assessment, at, latest)} />
         </div>
       )}
@@ -119,6 +119,7 @@ export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }
           <Unkept keeping={keeping} />
           <NumberPad
             several={several}
+            begun={Boolean(open.pad.texts[open.pad.field]?.trim())}
             latest={latest?.set_aside ? "put_back" : "set_aside"}
             onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
             onKey={(key) => {

@@ -3,7 +3,7 @@
 import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { BandLine } from "../parts/band_line";
-import { cm, tenths } from "../parts/figures";
+import { tenths } from "../parts/figures";
 import { Series } from "../parts/series";
 import { seriesShape } from "../parts/series_shape";
 import type { Assessment, SetAssessment } from "../rules/assessment";
@@ -11,9 +11,9 @@ import { FilePart } from "./file_part";
 import { Cares } from "./first_cautions";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
-import type { Open } from "./open";
+import type { Open, Reading } from "./open";
 import { WorkedOut } from "./worked_out";
-import { adviceOf, boundsOf, cautionOf, meanLines, phraseOf, pressuresLine, resultSetOf, withheldOf } from "./wording";
+import { adviceOf, boundsOf, cautionOf, heightLine, meanLine, meanLines, phraseOf, pressuresLine, resultSetOf, rowTitle, usedLine, withheldOf } from "./wording";
 
 interface Props {
   open: Open;
@@ -25,6 +25,11 @@ const ROW_WIDTH = 336;
 
 const EDGES = Object.values(RULES.documents.category.numbers.from_mmhg);
 
+/** Whether edges may be drawn: a mark between two edges says a band, also where the words say that there is none. */
+function showsEdges({ category, sets, result_set }: Assessment): boolean {
+  return category !== undefined || sets[result_set]?.bounds !== undefined;
+}
+
 /** The row of readings with what was hidden until now: the mean, its interval, the edges. */
 function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element | null {
   const at = assessment.result_set;
@@ -34,14 +39,21 @@ function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.
   const taken = readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
   const half = average?.ci95_half_width_tenths_mmhg;
   const revealed = average && {
-    mean: average.mean_tenths_mmhg / 10, edges: EDGES, ...(half === undefined ? {} : { half_width: half / 10 }),
+    mean: average.mean_tenths_mmhg / 10, edges: showsEdges(assessment) ? EDGES : [], ...(half === undefined ? {} : { half_width: half / 10 }),
   };
-  return <Series shape={seriesShape(taken, ROW_WIDTH, revealed)} label={say("row-title")} />;
+  const legend = revealed ? (half === undefined ? "row-legend-mean" : "row-legend-interval") : "row-legend";
+  return (
+    <>
+      <Series shape={seriesShape(taken, ROW_WIDTH, revealed)} label={rowTitle(readings)} />
+      <p class="small">{say(legend)}</p>
+    </>
+  );
 }
 
-function Place({ set }: { set: SetAssessment }): JSX.Element | null {
+/** The place of the mean among the edges; nothing without a band, or the picture would place what the words do not. */
+function Place({ set, placed }: { set: SetAssessment; placed: boolean }): JSX.Element | null {
   const { systolic } = set;
-  if (!systolic || set.verdict !== "steady") return null;
+  if (!systolic || !placed) return null;
   const half_width = systolic.ci95_half_width_tenths_mmhg;
   return (
     <BandLine
@@ -53,18 +65,10 @@ function Place({ set }: { set: SetAssessment }): JSX.Element | null {
   );
 }
 
-function HeightLine({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element | null {
-  const { height } = resultSetOf(assessment);
-  const above = open.measurement.sets[assessment.result_set]?.cuff_above_heart_mm;
-  if (!height || above === undefined) return null;
-  const where = say(above > 0 ? "height-word-above" : "height-word-below");
-  return <p>{say("result-height", { cm: cm(Math.abs(above)), where, mean: tenths(height.corrected_mean_tenths_mmhg) })}</p>;
-}
-
 function Cautions({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element {
   const cautions = assessment.cautions ?? [];
   const of = (weight: string): string[] =>
-    cautions.filter((caution) => caution.weight === weight).map(({ key, direction }) => cautionOf(key, direction, open.measurement.species));
+    cautions.filter((caution) => caution.weight === weight).map(({ key, direction }) => cautionOf(key, direction, open.measurement));
   const [headline, minor] = [of("headline"), of("minor")];
   return (
     <section class="stack cautions">
@@ -86,35 +90,43 @@ function Cautions({ open, assessment }: { open: Open; assessment: Assessment }):
   );
 }
 
-function Used({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element {
-  const at = assessment.result_set;
-  const all = open.measurement.sets[at]?.readings.length ?? 0;
-  const used = resultSetOf(assessment).systolic?.n ?? 0;
+/** The whole phrase and how firm it is; where readings bound the pressure without an average, the bound stands first. */
+function Headline({ assessment, readings }: { assessment: Assessment; readings: readonly Reading[] }): JSX.Element {
+  const bounds = boundsOf(resultSetOf(assessment), readings);
+  const edges = assessment.near_edges_mmhg ?? [];
+  const near = edges.length > 0 ? say("near-edges", { n: edges.length, edges: edges.join(", ") }) : "";
   return (
-    <p class="small">
-      {open.measurement.sets.length > 1 && `${say("result-set", { n: String(at + 1) })} `}
-      {say("result-used", { used: String(used), all: String(all) })}
-    </p>
+    <>
+      {bounds && <p class="phrase">{bounds}</p>}
+      <p class={bounds ? "verdict" : "phrase"}>{phraseOf(assessment)}</p>
+      {assessment.category ? (
+        <p class="firmness">
+          {say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)} {near}
+        </p>
+      ) : (
+        <p>{withheldOf(assessment)}</p>
+      )}
+    </>
   );
 }
 
 export function ResultPart({ open, keeping }: Props): JSX.Element {
   const assessment = judged(open);
   const set = resultSetOf(assessment);
-  const edges = assessment.near_edges_mmhg;
-  const lines = [withheldOf(assessment), ...meanLines(set), ...pressuresLine(set), boundsOf(set)].filter(Boolean);
+  const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
+  const lines = [...meanLines(set, readings), ...pressuresLine(set)];
   const advice = adviceOf(assessment);
+  const height = heightLine(open.measurement, assessment);
   return (
     <div class="part result">
       <section class="stack" aria-label={say("part-result")}>
-        <p class="phrase">{phraseOf(assessment)}</p>
-        {assessment.category && <p class="firmness">{say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)}</p>}
-        <Place set={set} />
+        <Headline assessment={assessment} readings={readings} />
+        <Place set={set} placed={assessment.category !== undefined} />
+        <p class="mean-line">{meanLine(set)}</p>
         {lines.map((line) => <p key={line}>{line}</p>)}
-        {edges && edges.length > 0 && <p>{say("near-edges", { n: edges.length, edges: edges.join(", ") })}</p>}
-        <HeightLine open={open} assessment={assessment} />
+        {height && <p>{height}</p>}
         <Row open={open} assessment={assessment} />
-        <Used open={open} assessment={assessment} />
+        <p class="small">{usedLine(open.measurement, assessment)}</p>
       </section>
       {advice && <p class="note">{advice}</p>}
       <Cautions open={open} assessment={assessment} />

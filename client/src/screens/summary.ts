@@ -30,6 +30,6 @@ function cuffLine(open: Open): string {
 export function summaryOf(open: Open, part: Part): string {
   if (part === "setup") return setupLine(open);
   if (part === "cuff") return cuffLine(open);
-  if (part === "readings") return say("readings-all", { n: setNow(open).readings.length });
+  if (part === "readings") return say("readings-count", { n: open.measurement.sets.reduce((sum, set) => sum + set.readings.length, 0) });
   return open.finished ? phraseOf(judged(open)) : "";
 }

@@ -3,6 +3,7 @@
 import { say } from "../contract/words";
 import { cm, permille, tenths } from "../parts/figures";
 import { kebab } from "../parts/word_ids";
+import type { Measurement1 as Measurement } from "../contract/wire_types";
 import type { Assessment, SetAssessment } from "../rules/assessment";
 import { RULES, standingOf } from "./judged";
 import type { Open, Reading, Saying } from "./open";
@@ -33,6 +34,11 @@ export function valueOf(reading: Pick<Reading, "id" | "beyond" | "systolic_mmhg"
   return reading.beyond ? say(`beyond-${kebab(reading.beyond)}`) : shortOf(reading);
 }
 
+/** The row of readings for those who hear it: every value in the order taken. */
+export function rowTitle(readings: readonly Reading[]): string {
+  return say("row-title", { values: readings.map(valueOf).join(", ") });
+}
+
 /** What a reading counts for, in words. */
 export function standingWords(assessment: Assessment, set: number, reading: Reading): string {
   const standing = standingOf(assessment, set, reading.id) ?? "provisional";
@@ -41,13 +47,15 @@ export function standingWords(assessment: Assessment, set: number, reading: Read
 }
 
 /** The verdict on one set in one line; suspects are named, the person decides. */
-export function verdictLine(assessment: Assessment, set: number, open: Open): string {
+export function verdictLine(assessment: Assessment, set: number, open: Pick<Open, "measurement">): string {
   const answer = assessment.sets[set];
   const readings = open.measurement.sets[set]?.readings ?? [];
   if (!answer || readings.length === 0) return say("verdict-none");
+  if (assessment.advice === "enough" && set === assessment.result_set) return boundsOf(answer, readings) ?? say("verdict-none");
   const suspects = readings.filter(({ id }) => answer.suspects?.includes(id)).map(valueOf);
   if (suspects.length > 0) return say("verdict-scattered-suspects", { values: suspects.join(", ") });
-  return say(`verdict-${kebab(answer.verdict)}`, { n: answer.readings_needed ?? 0 });
+  const broken = answer.verdict === "too_few" && readings.some(({ beyond, set_aside }) => beyond === "above_gauge" && !set_aside);
+  return say(broken ? "verdict-too-few-again" : `verdict-${kebab(answer.verdict)}`, { n: answer.readings_needed ?? 0 });
 }
 
 /** The whole risk phrase, or that it was not placed; never a bare word. */
@@ -74,7 +82,7 @@ export function resultSetOf(assessment: Assessment): SetAssessment {
 }
 
 /** One caution as a sentence with its figures and the way it bends the value. */
-export function cautionOf(key: string, direction: string, species: "dog" | "cat"): string {
+export function cautionOf(key: string, direction: string, { species, rest_s }: Pick<Measurement, "species" | "rest_s">): string {
   const numbers = NUMBERS.cautions;
   const facts = {
     minutes: String(numbers.rest_short_s[species] / 60),
@@ -84,7 +92,7 @@ export function cautionOf(key: string, direction: string, species: "dog" | "cat"
     seconds: String(numbers.gap_short_s),
     step: String(numbers.gauge_step_mmhg),
   };
-  return say("caution-line", { caution: say(`caution-${kebab(key)}`, facts), direction: say(`direction-${direction}`) });
+  return say("caution-line", { caution: say(`caution-${key === "rest_short" && rest_s === undefined ? "rest-not-noted" : kebab(key)}`, facts), direction: say(`direction-${direction}`) });
 }
 
 /** What to do now, where the rules advise anything. */
@@ -94,29 +102,70 @@ export function adviceOf({ advice }: Assessment): string | undefined {
   return say(`advice-${kebab(advice)}`, facts);
 }
 
-/** What can be said without an average. */
-export function boundsOf({ bounds }: SetAssessment): string | undefined {
+/**
+ * What can be said without an average. The rule looks at the latest readings that may count: only where what it says also
+ * holds for every number taken does the sentence say "every reading".
+ */
+export function boundsOf({ bounds, readings: judged = [] }: SetAssessment, readings: readonly Reading[]): string | undefined {
   if (!bounds) return undefined;
-  const facts = { at_least: String(bounds.at_least_mmhg ?? ""), below: String(bounds.below_mmhg ?? "") };
-  if (bounds.at_least_mmhg !== undefined && bounds.below_mmhg !== undefined) return say("bounds-both", facts);
-  return say(bounds.at_least_mmhg === undefined ? "bounds-below" : "bounds-at-least", facts);
+  const { at_least_mmhg: least, below_mmhg: below } = bounds;
+  const numbers = readings.flatMap(({ systolic_mmhg: number }) => (number === undefined ? [] : [number]));
+  const holds = numbers.every((number) => (least === undefined || number >= least) && (below === undefined || number < below));
+  const open = new Set(judged.filter(({ standing }) => standing === "provisional").map(({ id }) => id));
+  const looked = readings.filter(({ id, beyond, set_aside }) => open.has(id) || (beyond === "above_gauge" && !set_aside)).length;
+  const who = holds ? say("bounds-every") : say("bounds-latest", { n: Math.min(looked, NUMBERS.bounds.of_latest) });
+  const word = least === undefined ? "bounds-below" : below === undefined ? "bounds-at-least" : "bounds-both";
+  return say(word, { who, at_least: String(least ?? ""), below: String(below ?? "") });
 }
 
-/** Mean, interval and spread in sentences. */
-export function meanLines(set: SetAssessment): string[] {
-  const { systolic } = set;
-  if (!systolic) return [say("result-no-mean")];
+/** The mean in one line, and whether it is one to go by. */
+export function meanLine(set: SetAssessment): string {
+  const { systolic, verdict } = set;
+  if (!systolic) return say("result-no-mean");
   const mean = tenths(systolic.mean_tenths_mmhg);
+  if (verdict === "steady") return say("result-mean-line", { mean, n: systolic.n });
+  return say(verdict === "too_few" ? "result-mean-too-few" : "result-mean-provisional", { mean });
+}
+
+/** What belongs to the mean: its interval, its spread, and what is not in it. */
+export function meanLines(set: SetAssessment, readings: readonly Reading[]): string[] {
+  const { systolic } = set;
+  if (!systolic) return [];
   const steady = set.verdict === "steady";
-  const lines = [steady ? say("result-mean-line", { mean, n: systolic.n }) : say("result-mean-provisional", { mean })];
-  const { sd_tenths_mmhg: sd, spread_permille: spread, ci95_half_width_tenths_mmhg: half } = systolic;
+  const above = readings.filter(({ beyond, set_aside }) => beyond === "above_gauge" && !set_aside).length;
+  const lines = !steady && above > 0 ? [say("result-above-gauge", { n: above })] : [];
+  const { ci95_half_width_tenths_mmhg: half } = systolic;
   if (half !== undefined) {
     const [low, high] = [Math.floor((systolic.mean_tenths_mmhg - half) / 10), Math.ceil((systolic.mean_tenths_mmhg + half) / 10)];
     lines.push(say("result-interval", { low: String(low), high: String(high) }));
   }
   if (steady) lines.push(say("verdict-steady-more"));
-  if (sd !== undefined && spread !== undefined) lines.push(say("result-spread", { spread: permille(spread), sd: tenths(sd) }));
-  return lines;
+  const spread = spreadLine(set);
+  return spread ? [...lines, spread] : lines;
+}
+
+/** How far the readings of the mean lie apart; undefined for fewer than two. */
+export function spreadLine({ systolic }: SetAssessment): string | undefined {
+  const { sd_tenths_mmhg: sd, spread_permille: spread } = systolic ?? {};
+  return sd === undefined || spread === undefined ? undefined : say("result-spread", { spread: permille(spread), sd: tenths(sd) });
+}
+
+/** How many readings of the result's set were used, and of which set where there are several. */
+export function usedLine(measurement: Measurement, assessment: Assessment): string {
+  const at = assessment.result_set;
+  const all = measurement.sets[at]?.readings.length ?? 0;
+  const used = say("result-used", { used: String(resultSetOf(assessment).systolic?.n ?? 0), all: String(all) });
+  return measurement.sets.length > 1 ? `${say("result-set", { n: String(at + 1) })} ${used}` : used;
+}
+
+/** What the height of the cuff would change; undefined where nothing is corrected. */
+export function heightLine(measurement: Measurement, assessment: Assessment): string | undefined {
+  const { height } = resultSetOf(assessment);
+  const above = measurement.sets[assessment.result_set]?.cuff_above_heart_mm;
+  if (!height || above === undefined) return undefined;
+  const where = say(above > 0 ? "height-word-above" : "height-word-below");
+  const line = say("result-height", { cm: cm(Math.abs(above)), where, mean: tenths(height.corrected_mean_tenths_mmhg) });
+  return assessment.category ? `${line} ${say("result-height-band")}` : line;
 }
 
 /** Systolic, mean and diastolic in one line of words, and pulse apart; nothing of what was not measured. */

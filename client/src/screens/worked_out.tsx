@@ -7,6 +7,7 @@ import type { Assessment } from "../rules/assessment";
 import { RULES } from "./judged";
 import { ruleFigures, type RuleName } from "./rule_figures";
 import { standingWords, valueOf } from "./wording";
+import { workedHere } from "./worked_here";
 
 interface Props {
   measurement: Measurement;
@@ -51,18 +52,24 @@ function Readings({ measurement, assessment }: Props): JSX.Element {
   );
 }
 
-function Rule({ name, species }: { name: RuleName; species: Measurement["species"] }): JSX.Element {
+function Rule({ name, measurement, assessment }: Props & { name: RuleName }): JSX.Element {
   const sources: Record<string, Source> = RULES.documents[name].sources;
   const words = [...new Set(Object.values(sources).map(sourceWords))];
   return (
     <section class="stack">
       <h3>{say(`worked-rule-${name}`)}</h3>
-      <p>{say(`worked-${name}`, ruleFigures(name, species))}</p>
-      <ul class="small">
-        {words.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <p>{say(`worked-${name}`, ruleFigures(name, measurement.species))}</p>
+      <p>
+        <strong>{say("worked-here")}</strong> {workedHere(name, measurement, assessment).join(" ")}
+      </p>
+      <details class="more">
+        <summary>{say("worked-sources", { n: words.length })}</summary>
+        <ul class="small">
+          {words.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </details>
     </section>
   );
 }
@@ -77,7 +84,7 @@ export function WorkedOut({ measurement, assessment }: Props): JSX.Element {
         <p>{say("worked-rules", { name: assessment.rules })}</p>
         <Readings measurement={measurement} assessment={assessment} />
         {ORDER.map((name) => (
-          <Rule key={name} name={name} species={measurement.species} />
+          <Rule key={name} name={name} measurement={measurement} assessment={assessment} />
         ))}
       </div>
     </details>

@@ -17,12 +17,14 @@ describe("the row of readings", () => {
 
   it("keeps marks and numbers inside, whatever the spread", () => {
     for (const values of [[140], [140, 140, 140], [20, 300], [0, 999], Array.from({ length: 40 }, (_, n) => 100 + n)]) {
-      const { marks, width, height } = seriesShape(taken(...values), 232);
+      const { marks, width, height, base } = seriesShape(taken(...values), 232);
       for (const { x, y, label_y } of marks) {
         expect(x).toBeGreaterThan(0);
         expect(x).toBeLessThan(width);
-        expect(Math.min(y, label_y - 11)).toBeGreaterThanOrEqual(0);
-        expect(y).toBeLessThan(height);
+        expect(y - 8).toBeGreaterThanOrEqual(0);
+        expect(y + 8).toBeLessThanOrEqual(base);
+        expect(label_y - 10).toBeGreaterThan(base);
+        expect(label_y).toBeLessThan(height);
       }
     }
   });
@@ -31,13 +33,15 @@ describe("the row of readings", () => {
     const { marks, left_out } = seriesShape(taken(...Array.from({ length: 12 }, (_, n) => 120 + n)), 232);
     expect(marks.length + left_out).toBe(12);
     expect(marks.at(-1)?.label).toBe("131");
-    expect((marks[1]!.x - marks[0]!.x)).toBeGreaterThanOrEqual(28);
+    expect((marks[1]!.x - marks[0]!.x)).toBeGreaterThanOrEqual(31);
   });
 
   it("draws attempts without a number apart: above the gauge at the top, the others at the foot", () => {
     const { marks, height } = seriesShape([...taken(140), { id: "a", beyond: "above_gauge", counts: false }, { id: "b", beyond: "no_sound", counts: false }], 232);
     expect(marks.map(({ shape }) => shape)).toEqual(["round", "above", "gap"]);
     expect(marks[1]!.y).toBeLessThan(marks[0]!.y);
+    const high = seriesShape([...taken(190, 250), { id: "a", beyond: "above_gauge", counts: false }], 232).marks;
+    expect(high[1]!.y - high[2]!.y).toBeGreaterThan(14);
     expect(marks[2]!.y).toBeGreaterThan(height / 2);
   });
 
@@ -45,8 +49,19 @@ describe("the row of readings", () => {
     const hidden = seriesShape(taken(140, 150), 336);
     expect([hidden.mean, hidden.interval, hidden.edges]).toEqual([undefined, undefined, []]);
     const shown = seriesShape(taken(140, 150), 336, { mean: 150, half_width: 4, edges: [140, 160, 180] });
-    expect(shown.edges.map(({ mmhg }) => mmhg)).toEqual([140, 160]);
+    expect(shown.edges.map(({ mmhg }) => mmhg).sort()).toEqual([140, 160]);
     expect(shown.interval!.top).toBeLessThan(shown.mean!);
     expect(shown.interval!.bottom).toBeGreaterThan(shown.mean!);
+  });
+
+  it("lets neither mean, interval nor edge run through a number, whatever the spread", () => {
+    for (const values of [[168, 142, 138, 140, 136, 144], [150, 131, 172, 128, 190, 140, 165], [99, 95, 96, 94, 95, 95], [30, 290, 100]]) {
+      const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+      const { marks, edges, interval, mean: at, base } = seriesShape(taken(...values), 336, { mean, half_width: 4, edges: [140, 160, 180] });
+      const top = Math.min(...marks.map(({ label_y }) => label_y - 10));
+      for (const y of [at!, interval!.bottom, base, ...edges.map((edge) => edge.y)]) expect(y).toBeLessThan(top);
+      const numbers = edges.flatMap(({ label_y }) => (label_y === undefined ? [] : [label_y]));
+      for (let n = 1; n < numbers.length; n += 1) expect(numbers[n]! - numbers[n - 1]!).toBeGreaterThanOrEqual(14);
+    }
   });
 });
