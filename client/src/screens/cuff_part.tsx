@@ -7,7 +7,8 @@ import { permille, tenths } from "../parts/figures";
 import { TextField } from "../parts/text_field";
 import { chooseCuff, cuffFit } from "../rules/cuff";
 import { kebab } from "../parts/word_ids";
-import { readBag, withPlain, WIRE_LISTS } from "./fields";
+import { readBag, withInstrument, withPlain, WIRE_LISTS } from "./fields";
+import { AsLastTime } from "./as_last_time";
 import { HeightChoice } from "./height_choice";
 import { RULES } from "./judged";
 import type { Keeping } from "./keeping";
@@ -27,7 +28,7 @@ interface Props {
 type Inner = Pick<Props, "open" | "keeping">;
 
 /** One question of the set, answered by a word of the wire document. */
-function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field: "method" | "gauge" | "site" | "side" | "posture"; answers: readonly string[] }): JSX.Element {
+function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field: "method" | "gauge" | "site" | "side" | "posture" | "restraint"; answers: readonly string[] }): JSX.Element {
   return (
     <Choices
       name={field}
@@ -109,6 +110,22 @@ function UsedFit({ open, set }: { open: Open; set: CuffSet }): JSX.Element {
   );
 }
 
+/** Machine or probe, by whatever tells it from the others. */
+function Instrument({ open, keeping }: Inner): JSX.Element {
+  return (
+    <TextField
+      id="instrument"
+      label={say("field-instrument")}
+      hint={say("instrument-hint")}
+      mode="text"
+      text={open.texts["instrument"] ?? setNow(open).instrument ?? ""}
+      newest={() => keeping.head().texts["instrument"] ?? setNow(keeping.head()).instrument ?? ""}
+      problems={problemsToShow(open)}
+      onText={(text) => keeping.act((head) => withInstrument(head, text))}
+    />
+  );
+}
+
 /** The second part. *Next* folds it; text that cannot be read is named first. */
 export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Element {
   const set = setNow(open);
@@ -116,6 +133,7 @@ export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Elem
   const widths = readBag(bagText);
   return (
     <div class="part">
+      <AsLastTime open={open} keeping={keeping} />
       <Question keeping={keeping} field="method" answers={["doppler", "oscillometric"]} />
       <Typed
         open={open}
@@ -142,8 +160,10 @@ export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Elem
       <Question keeping={keeping} field="site" answers={WIRE_LISTS.site} />
       <Question keeping={keeping} field="side" answers={["left", "right"]} />
       <Question keeping={keeping} field="posture" answers={WIRE_LISTS.posture} />
+      <Question keeping={keeping} field="restraint" answers={WIRE_LISTS.restraint} />
       <HeightChoice open={open} keeping={keeping} />
       {set.method === "doppler" && <Question keeping={keeping} field="gauge" answers={["aneroid", "digital"]} />}
+      <Instrument open={open} keeping={keeping} />
       <button type="button" class="button act wide" onClick={onDone}>
         {say("cuff-next")}
       </button>

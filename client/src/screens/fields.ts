@@ -2,8 +2,8 @@
    Wrong text stays in its field and its value stays absent; limits are those of the wire document, not of a rule. */
 import { parseNumber, type NumberCode } from "../contract/number";
 import { tenths } from "../parts/figures";
-import { inSetNow, setNow, withText, type CuffSet, type Open, type Reading, type Saying } from "./open";
-import { patched, type Plain } from "./undo";
+import { inSetNow, setNow, without, withText, type CuffSet, type Open, type Reading, type Saying } from "./open";
+import { done, patched, type Patch, type Plain } from "./undo";
 
 /** Lists of the wire document in the order they are offered. */
 export const WIRE_LISTS = {
@@ -12,10 +12,17 @@ export const WIRE_LISTS = {
     "pumped_too_little", "cuff_slipped", "device_code", "pulse_differs", "irregular_beat", "other",
   ] as const satisfies readonly NonNullable<Reading["set_aside"]>[],
   site: ["forearm", "above_elbow", "above_hock", "metatarsus", "tail_base"] as const satisfies readonly NonNullable<CuffSet["site"]>[],
+  restraint: ["none", "held", "lap", "towel", "basket", "muzzle"] as const satisfies readonly NonNullable<CuffSet["restraint"]>[],
   posture: ["lateral", "sternal", "sitting", "standing", "in_lap"] as const satisfies readonly NonNullable<CuffSet["posture"]>[],
 };
 
-export type FieldId = "age" | "rest" | "circumference" | "width" | "height";
+export type FieldId = "age" | "rest" | "hours" | "circumference" | "width" | "height";
+
+/** The one field that holds words. */
+export type WordsId = "instrument";
+
+/** Longest name of an instrument the wire document takes, in characters. */
+const INSTRUMENT_MOST = 60;
 
 type Read = { value: number } | Saying;
 
@@ -47,6 +54,11 @@ const READERS: Record<FieldId, Reader> = {
     bare: () => 60,
     at: () => ["measurement", "rest_s"],
   },
+  hours: {
+    part: "setup", example: "2", least: 0, most: 240, said_in: 1, units: { h: 1 },
+    bare: () => 1,
+    at: () => ["measurement", "calming", "hours"],
+  },
   circumference: {
     part: "cuff", example: "13.5", least: 1, most: 1000, said_in: 10, units: { mm: 1, cm: 10 },
     bare: (tenths) => (tenths < CM_BELOW * 10 ? 10 : 1),
@@ -70,7 +82,10 @@ const CODE_WORDS: Partial<Record<NumberCode, string>> = {
 
 /** The word that names a field on the screen. */
 export function nameOf(field: FieldId): string {
-  return { age: "field-age", rest: "field-rest", circumference: "field-circumference", width: "field-width-other", height: "field-height-other" }[field];
+  return {
+    age: "field-age", rest: "field-rest", hours: "field-hours", circumference: "field-circumference", width: "field-width-other",
+    height: "field-height-other",
+  }[field];
 }
 
 /** Reads one field's text: its value in the unit that is kept (whole, half up), or the sentence that says what to do. */
@@ -116,7 +131,14 @@ export function withPlain(open: Open, at: (string | number)[], to: Plain | undef
 }
 
 /** Fields of a part whose text cannot be read, each with what to do. Empty fields are no problem: not everything is known. */
-export function problemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldId; saying: Saying }[] {
+export function problemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldId | WordsId; saying: Saying }[] {
+  const name = [...(open.texts["instrument"] ?? "").trim()];
+  const long = name.length > INSTRUMENT_MOST && part !== "setup";
+  const words = { field: "instrument" as const, saying: { word: "ask-instrument-long", facts: { field: "field-instrument", most: INSTRUMENT_MOST } } };
+  return [...numberProblemsOf(open, part), ...(long ? [words] : [])];
+}
+
+function numberProblemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldId; saying: Saying }[] {
   return (Object.keys(READERS) as FieldId[]).flatMap((field) => {
     const text = open.texts[field];
     if (!text?.trim() || (part && READERS[field].part !== part)) return [];
@@ -126,8 +148,22 @@ export function problemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldI
 }
 
 /** The part a field stands in. */
-export function partOf(field: FieldId): "setup" | "cuff" {
-  return READERS[field].part;
+export function partOf(field: FieldId | WordsId): "setup" | "cuff" {
+  return field === "instrument" ? "cuff" : READERS[field].part;
+}
+
+/** The instrument by the words that tell it from others; too long a name is kept as typed and goes nowhere. */
+export function withInstrument(open: Open, text: string): Open {
+  const name = text.trim();
+  const fits = name !== "" && [...name].length <= INSTRUMENT_MOST;
+  return withPlain(withText(open, "instrument", text), inSetNow(open, "instrument"), fits ? name : undefined);
+}
+
+/** The state, and with another state than calmed by a drug nothing left of the drug; one act. */
+export function withState(open: Open, state: NonNullable<Open["measurement"]["state"]>): Open {
+  const calmed = state === "calmed";
+  const gone: Patch[] = calmed || !open.measurement.calming ? [] : [{ at: ["measurement", "calming"] }, { at: ["texts", "hours"], to: "" }];
+  return done(without(open), "act-choice", { field: "field-state" }, [{ at: ["measurement", "state"], to: state }, ...gone]);
 }
 
 /** The circumference as read, for the echo beside the field. */

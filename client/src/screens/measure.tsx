@@ -7,6 +7,7 @@ import { Head } from "../parts/head";
 import { Problems } from "../parts/problems";
 import { kebab } from "../parts/word_ids";
 import { CuffPart } from "./cuff_part";
+import { partOf } from "./fields";
 import { Page } from "./page";
 import { keeperOf, type Keeper } from "./keeper";
 import { keepingOf, troubleCode, type Keeping } from "./keeping";
@@ -120,7 +121,7 @@ function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element
 /** Leaves a part for the next one, unless something in it cannot be read: then that is said first. */
 function leave(open: Open, to: Part): Open {
   const left = { ...open, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
-  const stays = problemsToShow(left).some(({ field }) => ["age", "rest"].includes(field) === (open.part === "setup"));
+  const stays = problemsToShow(left).some(({ field }) => partOf(field) === open.part);
   return stays ? left : toPart(open, to);
 }
 

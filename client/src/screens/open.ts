@@ -9,6 +9,8 @@ import { done, type Act, type Patch, type Plain } from "./undo";
 export type Part = "setup" | "cuff" | "readings" | "result";
 export type CuffSet = Measurement["sets"][number];
 export type Reading = CuffSet["readings"][number];
+/** How the last visit placed the cuff: what can be taken over in one tap. */
+export type LastSet = Partial<Pick<CuffSet, "site" | "side" | "posture" | "restraint" | "gauge" | "instrument" | "limb_circumference_mm" | "cuff_width_mm">>;
 export type Numbers = Pick<Reading, "systolic_mmhg" | "mean_mmhg" | "diastolic_mmhg" | "pulse_bpm">;
 
 /** A sentence to be said: its id and the facts it needs. */
@@ -31,6 +33,7 @@ export interface Open {
   name?: string;
   mark?: string;
   measurement: Measurement;
+  last?: LastSet;
   part: Part;
   finished: boolean;
   /** The choice of an animal is open: File was pressed without one. */
@@ -74,6 +77,7 @@ export function started(start: Start): Open {
   const { patient, last } = start;
   const age_months = ageInMonths(patient?.born_on_day, start.now_ms);
   const previous = last && previousOf(last, start.now_ms);
+  const lastSet = last && lastSetOf(last);
   const measurement: Measurement = {
     ...(patient ? { patient: patient.id } : {}),
     started_at_ms: start.now_ms,
@@ -86,6 +90,7 @@ export function started(start: Start): Open {
     id: start.id,
     ...(patient ? { name: patient.name } : {}),
     ...(patient?.mark ? { mark: patient.mark } : {}),
+    ...(lastSet ? { last: lastSet } : {}),
     measurement, part: "setup", finished: false, texts: {}, pad: EMPTY_PAD, acts: [],
   };
 }
@@ -101,12 +106,27 @@ export function ageInMonths(born_on_day: number | undefined, now_ms: number): nu
   return whole >= 0 && whole <= 600 ? whole : undefined;
 }
 
+const TAKEN_OVER = ["site", "side", "posture", "restraint", "gauge", "instrument", "limb_circumference_mm", "cuff_width_mm"] as const;
+
+/** The set its result speaks of, without its readings and without what was not noted. */
+function lastSetOf(last: Visit): LastSet | undefined {
+  const set = resultSetOfVisit(last);
+  const noted = set && TAKEN_OVER.flatMap((key) => (set[key] === undefined ? [] : [[key, set[key]] as const]));
+  return noted && noted.length > 0 ? Object.fromEntries(noted) : undefined;
+}
+
+function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
+  const { sets } = letter.body as unknown as Measurement;
+  const assessment = letter.assessment as { result_set?: number } | undefined;
+  return sets[assessment?.result_set ?? sets.length - 1];
+}
+
 /** What the rules compare with: how the last visit measured. */
 function previousOf(last: Visit, now_ms: number): Measurement["previous"] {
   const body = last.letter.body as unknown as Measurement;
   const assessment = last.letter.assessment as { result_set?: number; sets?: { cuff?: { share_permille?: number } }[] } | undefined;
   const at = assessment?.result_set ?? body.sets.length - 1;
-  const set = body.sets[at];
+  const set = resultSetOfVisit(last);
   if (!set) return undefined;
   const share = assessment?.sets?.[at]?.cuff?.share_permille;
   const days_ago = Math.floor((now_ms - last.startedMs) / DAY_MS);

@@ -136,17 +136,18 @@ export function newSet(open: Open, why: "moved" | "changed" | "method"): Open {
   const { sheet: _sheet, ...clear } = without(open);
   const count = open.measurement.sets.length;
   if (count >= SETS_MOST) return { ...clear, said: { word: "sets-full", facts: {} } };
-  const { readings: _readings, cuff_width_mm, method, gauge, ...place } = setNow(open);
+  const { readings: _readings, cuff_width_mm, method, gauge, instrument, ...place } = setNow(open);
   const other = method === "doppler" ? ("oscillometric" as const) : ("doppler" as const);
   const set = {
     ...place,
     ...(why === "changed" || cuff_width_mm === undefined ? {} : { cuff_width_mm }),
-    ...(why === "method" ? { method: other } : { method, ...(gauge ? { gauge } : {}) }),
+    ...(why === "method" ? { method: other } : { method, ...(gauge ? { gauge } : {}), ...(instrument ? { instrument } : {}) }),
     readings: [],
   };
   const now = done(clear, "act-new-set", {}, [
     { at: ["measurement", "sets", count], to: set },
     { at: ["part"], to: why === "changed" ? "cuff" : "readings" },
+    ...(why === "method" ? [{ at: ["texts", "instrument"], to: "" }] : []),
   ]);
   const { added: _added, ...fresh } = now;
   return { ...fresh, pad: EMPTY_PAD };

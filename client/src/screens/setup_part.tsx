@@ -4,7 +4,8 @@ import { say } from "../contract/words";
 import { Choices } from "../parts/choices";
 import { TextField } from "../parts/text_field";
 import { DropDraft } from "./drop_draft";
-import { readField, withField, withPlain, type FieldId } from "./fields";
+import { Calming, State } from "./calming";
+import { nameOf, readField, withField, withPlain, type FieldId } from "./fields";
 import type { Keeping } from "./keeping";
 import { changed, type Open } from "./open";
 import { problemsToShow } from "./part_problems";
@@ -21,7 +22,7 @@ const AGE_UNITS = ["years", "months", "not-known"] as const;
  * One question of the measurement itself, answered by a word of the wire document. The browser marks a radio button at the
  * tap itself: it follows the newest state, or a write that ends meanwhile would take the mark away again for a moment.
  */
-function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field: "species" | "state" | "demeanour" | "place" | "rhythm"; answers: readonly string[] }): JSX.Element {
+function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field: "species" | "demeanour" | "place" | "rhythm"; answers: readonly string[] }): JSX.Element {
   return (
     <Choices
       name={field}
@@ -37,11 +38,10 @@ function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field:
 export function Typed({ open, keeping, field, hint, echo, mode = "decimal", onEnter }: Omit<Props, "onDone"> & {
   field: FieldId; hint?: string; echo?: string; mode?: "decimal" | "numeric"; onEnter?: () => void;
 }): JSX.Element {
-  const word = { age: "field-age", rest: "field-rest", circumference: "field-circumference", width: "field-width-other", height: "field-height-other" }[field];
   return (
     <TextField
       id={field}
-      label={say(word)}
+      label={say(nameOf(field))}
       hint={hint}
       echo={echo}
       mode={mode}
@@ -85,7 +85,10 @@ export function SetupPart({ open, keeping, onDone }: Props): JSX.Element {
     <div class="part">
       {open.name === undefined && <Question keeping={keeping} field="species" answers={["dog", "cat"]} />}
       <Question keeping={keeping} field="demeanour" answers={["sleepy", "calm", "tense", "fighting"]} />
-      <Question keeping={keeping} field="state" answers={["awake", "calmed", "sedated"]} />
+      <State keeping={keeping} />
+      <Calming keeping={keeping}>
+        <Typed open={open} keeping={keeping} field="hours" mode="numeric" />
+      </Calming>
       <Typed
         open={open}
         keeping={keeping}
