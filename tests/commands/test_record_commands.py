@@ -37,6 +37,14 @@ def test_rebuild_tells_a_difference_by_its_exit_code(tmp_path: Path) -> None:
     assert command(tmp_path, "rebuild").returncode == 0
 
 
+@pytest.mark.parametrize("words", [("found", *WHOSE), ("rebuild",)], ids=["found", "rebuild"])
+def test_before_the_first_migration_it_says_what_to_do(tmp_path: Path, words: tuple[str, ...]) -> None:
+    """No traceback, and nothing founded: exit 2 and one sentence."""
+    done = command(tmp_path, *words)
+    assert (done.returncode, done.stdout) == (2, "")
+    assert done.stderr == "The database has not the tables of this version. Run `quietcuff migrate` first.\n"
+
+
 def test_two_different_passwords_at_the_keyboard_found_nothing(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -9,7 +9,7 @@ import getpass
 import sys
 from pathlib import Path
 
-from quietcuff.app import create_app
+from quietcuff.commands.opened import NotMigrated, opened_record
 from quietcuff.config import SettingsRefused
 from quietcuff.record.database import writing
 from quietcuff.record.errors import RecordError
@@ -42,10 +42,9 @@ def run(arguments: argparse.Namespace) -> int:
     """Founds; 0 when done, 2 with a reason on standard error when something given cannot be used."""
     try:
         password, was_made = _password(arguments.password_file)
-        app = create_app()
-        with app.app_context():
+        with opened_record():
             _found(arguments, password)
-    except (SettingsRefused, _PasswordRefused) as refused:
+    except (SettingsRefused, NotMigrated, _PasswordRefused) as refused:
         print(refused, file=sys.stderr)
         return 2
     except RecordError as refused:

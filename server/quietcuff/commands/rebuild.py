@@ -6,7 +6,7 @@ Must not touch the journal; the work is done in `record/rebuild.py`.
 import argparse
 import sys
 
-from quietcuff.app import create_app
+from quietcuff.commands.opened import NotMigrated, opened_record
 from quietcuff.config import SettingsRefused
 from quietcuff.record.errors import RecordBusy
 from quietcuff.record.rebuild import rebuild_all
@@ -20,8 +20,8 @@ def add_arguments(parser: argparse.ArgumentParser) -> None:
 def run(arguments: argparse.Namespace) -> int:
     """A line a table; 0 when all rows were equal before and after, 1 when some had differed (they are mended), else 2."""
     try:
-        with create_app().app_context():
+        with opened_record():
             return rebuild_all(print)
-    except (SettingsRefused, RecordBusy) as reason:
+    except (SettingsRefused, NotMigrated, RecordBusy) as reason:
         print(reason, file=sys.stderr)
         return 2

@@ -10,11 +10,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Any
 from uuid import uuid4
 
 import flask_migrate
+from alembic.runtime.migration import MigrationContext
+from alembic.script import ScriptDirectory
 from flask import Flask
 from flask_sqlalchemy import SQLAlchemy
 from sqlalchemy import BigInteger, Connection, Engine, ForeignKey, LargeBinary, MetaData, Text, event, insert, select
@@ -95,6 +98,16 @@ def set_up(app: Flask, database_url: str) -> None:
 def migrate() -> None:
     """Brings the tables up to the newest migration; needs an application context."""
     flask_migrate.upgrade(directory=str(MIGRATIONS))
+
+
+def is_at_newest(connection: Connection) -> bool:
+    """Whether the tables are those of the newest migration that came with this version."""
+    return set(MigrationContext.configure(connection).get_current_heads()) == _newest_migrations()
+
+
+@cache  # files do not change while it runs
+def _newest_migrations() -> frozenset[str]:
+    return frozenset(ScriptDirectory(str(MIGRATIONS)).get_heads())
 
 
 def prepare_engine(engine: Engine) -> None:

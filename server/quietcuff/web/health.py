@@ -2,15 +2,11 @@
 
 from __future__ import annotations
 
-from functools import cache
-
-from alembic.runtime.migration import MigrationContext
-from alembic.script import ScriptDirectory
 from flask import Blueprint, Response, jsonify
-from sqlalchemy import Connection, insert
+from sqlalchemy import insert
 from sqlalchemy.exc import SQLAlchemyError
 
-from quietcuff.record.database import MIGRATIONS, reading, writing
+from quietcuff.record.database import is_at_newest, reading, writing
 from quietcuff.record.errors import RecordBusy
 from quietcuff.record.people import SignInTries
 from quietcuff.record.triggers import missing_triggers
@@ -37,7 +33,7 @@ def readyz() -> Response:
     """
     try:
         with reading() as connection:
-            if not _is_at_head(connection):
+            if not is_at_newest(connection):
                 raise Refused(503, "migration_needed")
             if missing_triggers(connection):
                 raise Refused(503, "journal_unguarded")
@@ -45,16 +41,6 @@ def readyz() -> Response:
     except (SQLAlchemyError, RecordBusy) as error:
         raise Refused(503, "database_unready") from error
     return jsonify(ready=True)
-
-
-def _is_at_head(connection: Connection) -> bool:
-    return set(MigrationContext.configure(connection).get_current_heads()) == _newest()
-
-
-@cache
-def _newest() -> frozenset[str]:
-    """The heads among the migrations that came with this version; files do not change while it runs."""
-    return frozenset(ScriptDirectory(str(MIGRATIONS)).get_heads())
 
 
 def _try_to_write() -> None:
