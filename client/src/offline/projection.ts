@@ -88,7 +88,7 @@ function linesOf(known: readonly Known[]): Line[] {
   const byId = onceEach(known);
   const lines = new Map<string, Known[]>();
   for (const one of [...byId.values()].sort(inRecordOrder)) {
-    const first = firstOf(one.letter, byId);
+    const first = one.letter.amends ?? one.letter.id; // `amends` always names the first letter, as on the server
     lines.set(first, [...(lines.get(first) ?? []), one]);
   }
   return [...lines].map(([id, wordings]) => ({ id, wordings, standing: wordings[wordings.length - 1] as Known }));
@@ -106,17 +106,6 @@ function onceEach(known: readonly Known[]): Map<string, Known> {
 
 function weight(one: Known): number {
   return one.inRecord ? 2 : Number(one.state !== undefined);
-}
-
-/** Follows `amends` to the first letter; one not known here, or a circle, ends the way. */
-function firstOf(letter: Letter, byId: ReadonlyMap<string, Known>): string {
-  const seen = new Set<string>([letter.id]);
-  let id = letter.id;
-  for (let next = letter.amends; next !== undefined && !seen.has(next); next = byId.get(next)?.letter.amends) {
-    seen.add(next);
-    id = next;
-  }
-  return id;
 }
 
 /**

@@ -19,7 +19,7 @@ const KNOWN: Known[] = [
   pulled(4, letter("m2", "measurement", measurement("p", 9000))),
   pulled(5, letter("q", "patient", { species: "dog", name: "Rex" })),
   own(1, letter("m3", "measurement", { ...measurement("p", 5000), place: "home" }, { amends: "m1", reason: "place" })),
-  own(2, letter("m4", "measurement", { ...measurement("p", 5000), place: "clinic" }, { amends: "m3" })),
+  own(2, letter("m4", "measurement", { ...measurement("p", 5000), place: "clinic" }, { amends: "m1" })),
 ];
 
 describe("letters become", () => {
@@ -30,7 +30,7 @@ describe("letters become", () => {
     ]);
   });
 
-  it("visits, newest first, an amendment of an amendment on top of all earlier wordings", () => {
+  it("visits, newest first, a second amendment on top of all earlier wordings", () => {
     const visits = visitsOf(KNOWN, "p");
     expect(visits.map(({ id, inRecord }) => [id, inRecord])).toEqual([["m2", true], ["m1", false]]);
     expect(visits[1]).toMatchObject({ letter: { id: "m4" }, state: "waiting", earlier: [{ id: "m1" }, { id: "m3" }] });
