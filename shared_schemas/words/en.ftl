@@ -410,14 +410,14 @@ withheld-low-pressure = The mean is below { $low } mmHg. The bands are about hig
 withheld-height = Corrected for the height of the cuff it would fall into another band.
 withheld-cuff = The cuff fits too poorly to place it.
 firmness-firm = Firm.
-firmness-with-care = With care.
+firmness-with-care = With care: see what may be wrong.
 firmness-not-placed = Not placed.
 leaning-high = The value may be too high.
 leaning-low = The value may be too low.
 leaning-either = The value may be wrong either way.
 near-edges = { $n ->
-    [one] But close to the edge at { $edges }: the band on its other side is possible too.
-   *[other] But close to the edges at { $edges }: the bands beside it are possible too.
+    [one] Close to the edge at { $edges }: the band on its other side is possible too.
+   *[other] Close to the edges at { $edges }: the bands beside it are possible too.
   }
 advice-enough = { $from } or above each time is enough to act on, without an average.
 advice-stop-today = Stop for today. The animal's comfort comes before a complete series.

@@ -38,7 +38,7 @@ export interface SeriesShape {
   edges: { y: number; mmhg: number; label_y?: number }[];
 }
 
-const SIZE = { hidden: 84, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40 };
+const SIZE = { hidden: 84, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40, left_out: 26 };
 /** Least distance of two numbers above each other. */
 const LABEL_LEAST = 14;
 /** Least room for a number of three digits beside its neighbour. */
@@ -58,7 +58,8 @@ function spanOf(values: number[]): { low: number; high: number } {
  */
 export function seriesShape(readings: Taken[], width: number, revealed?: Revealed): SeriesShape {
   const room = width - (revealed ? SIZE.edge_label : 0);
-  const shown = readings.slice(-Math.floor(room / STEP_LEAST));
+  const lead = readings.length > Math.floor(room / STEP_LEAST) ? SIZE.left_out : 0;
+  const shown = readings.slice(-Math.floor((room - lead) / STEP_LEAST));
   const values = shown.flatMap(({ systolic_mmhg }) => (systolic_mmhg === undefined ? [] : [systolic_mmhg]));
   if (revealed) values.push(revealed.mean);
   const span = spanOf(values.length > 0 ? values : [0]);
@@ -67,8 +68,8 @@ export function seriesShape(readings: Taken[], width: number, revealed?: Reveale
   const floor = base - SIZE.mark;
   const ceiling = SIZE.top + (shown.some(({ beyond }) => beyond === "above_gauge") ? 2 * SIZE.mark : 0);
   const yOf = (mmhg: number): number => floor - ((mmhg - span.low) / (span.high - span.low)) * (floor - ceiling);
-  const step = room / Math.max(shown.length, 5);
-  const marks = shown.map((reading, at): Mark => markOf(reading, step * (at + 0.5), yOf, { floor, label_y: height - 3 }));
+  const step = (room - lead) / Math.max(shown.length, 5);
+  const marks = shown.map((reading, at): Mark => markOf(reading, lead + step * (at + 0.5), yOf, { floor, label_y: height - 3 }));
   const shape: SeriesShape = { width, height, base, left_out: readings.length - shown.length, marks, edges: [] };
   if (!revealed) return shape;
   shape.mean = yOf(revealed.mean);

@@ -114,7 +114,7 @@ export function ResultPart({ open, keeping }: Props): JSX.Element {
   const assessment = judged(open);
   const set = resultSetOf(assessment);
   const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
-  const lines = [...meanLines(set, readings), ...pressuresLine(set)];
+  const lines = [...meanLines(set, readings, assessment.category_withheld), ...pressuresLine(set)];
   const advice = adviceOf(assessment);
   const height = heightLine(open.measurement, assessment);
   return (

@@ -118,6 +118,9 @@ export function boundsOf({ bounds, readings: judged = [] }: SetAssessment, readi
   return say(word, { who, at_least: String(least ?? ""), below: String(below ?? "") });
 }
 
+/** Why no band was given, where excitement is not what bends the value. */
+const CALM_ANYWAY = ["low_pressure", "sedated"];
+
 /** The mean in one line, and whether it is one to go by. */
 export function meanLine(set: SetAssessment): string {
   const { systolic, verdict } = set;
@@ -127,8 +130,11 @@ export function meanLine(set: SetAssessment): string {
   return say(verdict === "too_few" ? "result-mean-too-few" : "result-mean-provisional", { mean });
 }
 
-/** What belongs to the mean: its interval, its spread, and what is not in it. */
-export function meanLines(set: SetAssessment, readings: readonly Reading[]): string[] {
+/**
+ * What belongs to the mean: its interval, its spread, and what is not in it. That a tense animal reads too high is left unsaid
+ * where nobody should look that way: of a low pressure and of a sedated animal.
+ */
+export function meanLines(set: SetAssessment, readings: readonly Reading[], withheld?: string): string[] {
   const { systolic } = set;
   if (!systolic) return [];
   const steady = set.verdict === "steady";
@@ -139,7 +145,7 @@ export function meanLines(set: SetAssessment, readings: readonly Reading[]): str
     const [low, high] = [Math.floor((systolic.mean_tenths_mmhg - half) / 10), Math.ceil((systolic.mean_tenths_mmhg + half) / 10)];
     lines.push(say("result-interval", { low: String(low), high: String(high) }));
   }
-  if (steady) lines.push(say("verdict-steady-more"));
+  if (steady && !CALM_ANYWAY.includes(withheld ?? "")) lines.push(say("verdict-steady-more"));
   const spread = spreadLine(set);
   return spread ? [...lines, spread] : lines;
 }

@@ -33,6 +33,8 @@ describe("the row of readings", () => {
     const { marks, left_out } = seriesShape(taken(...Array.from({ length: 12 }, (_, n) => 120 + n)), 232);
     expect(marks.length + left_out).toBe(12);
     expect(marks.at(-1)?.label).toBe("131");
+    // "+12" takes 26 px, half a number of three digits 13 px: neither lies on the other
+    expect(marks[0]!.x - 13).toBeGreaterThanOrEqual(26);
     expect((marks[1]!.x - marks[0]!.x)).toBeGreaterThanOrEqual(31);
   });
 

@@ -39,6 +39,9 @@ it("says from where readings are counted anew, and that what lies above the gaug
 it("never calls a low pressure a minimal risk", () => {
   const assessment = judged(taken(99, 95, 96, 94, 95, 95));
   expect(phraseOf(assessment)).toBe("Not placed in a risk band");
+  const set = resultSetOf(assessment);
+  expect(meanLines(set, [], assessment.category_withheld).join(" ")).not.toContain("too high");
+  expect(meanLines(set, []).join(" ")).toContain("too high");
   expect(workedHere("category", taken(99).measurement, assessment).join(" ")).toContain("below 100 mmHg");
 });
 
