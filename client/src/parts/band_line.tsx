@@ -1,4 +1,4 @@
-/* The place of a mean on a plain ruled line: three edges, one mark. Words stand beside it; it is never the only carrier. */
+/* The place of a mean on a plain ruled line: three edges, one filled mark as for a reading that counts. Words stand beside it; it is never the only carrier. */
 import type { JSX } from "preact";
 
 const WIDTH = 336;
@@ -33,7 +33,7 @@ export function BandLine({ mean, half_width, edges, label }: Props): JSX.Element
         </g>
       ))}
       {half_width !== undefined && <line class="reach" x1={xOf((mean - half_width) / 10)} y1="26" x2={xOf((mean + half_width) / 10)} y2="26" />}
-      <path class="here" d={`M${at - 8} 3H${at + 8}L${at} 24Z`} />
+      <circle class="here" cx={at} cy="26" r="9" />
     </svg>
   );
 }
