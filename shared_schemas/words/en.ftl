@@ -205,8 +205,11 @@ gauge-aneroid = Aneroid
 gauge-digital = Digital
 field-circumference = Limb circumference
 circumference-hint = In cm, or in mm with the unit: 13, 13.5 or 130 mm
-echo-mm = = { $mm } mm
-echo-minutes = = { $minutes } min
+echo-mm = = { $n } mm
+echo-minutes = = { $n } min
+echo-hours = = { $n } h
+echo-months = = { $n } months
+echo-bag = = { $widths } mm
 field-bag = Cuff widths in the bag, in mm
 bag-hint = Like 20, 25, 30. Kept on this phone.
 choice-title = From the bag
@@ -263,7 +266,10 @@ ask-range = { $field } must be between { $least } and { $most }
 ask-ambiguous = { $field } can be read in two ways. Write it without a separator, or with the unit
 ask-unit = { $field } must be in { $units }
 ask-systolic = Enter the systolic pressure
-ask-whole = Whole numbers only, like { $example }
+ask-whole = { $field } must be a whole number, like { $example }
+ask-bag = { $field } must be whole numbers, like 20, 25, 30. Not read: { $piece }
+file-problems = Mend what could not be read, or file without it.
+file-without = File without it
 
 pad-systolic = Systolic
 pad-mean = Mean

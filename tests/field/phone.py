@@ -5,6 +5,7 @@ security policy and for errors, which no test may leave behind.
 """
 
 import os
+import re
 import signal
 from pathlib import Path
 
@@ -115,7 +116,7 @@ class Phone:
         for digit in digits:
             self.tap(digit)
 
-    def shows(self, text: str, timeout_ms: int = 5000) -> None:
+    def shows(self, text: str | re.Pattern[str], timeout_ms: int = 5000) -> None:
         """Wait until the page shows this text."""
         expect(self.page.get_by_text(text).first).to_be_visible(timeout=timeout_ms)
 

@@ -130,7 +130,7 @@ function Instrument({ open, keeping }: Inner): JSX.Element {
 export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Element {
   const set = setNow(open);
   const bagText = open.texts["bag"] ?? bag;
-  const widths = readBag(bagText);
+  const { widths, unread } = readBag(bagText);
   return (
     <div class="part">
       <AsLastTime open={open} keeping={keeping} />
@@ -140,7 +140,6 @@ export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Elem
         keeping={keeping}
         field="circumference"
         hint={say("circumference-hint")}
-        echo={set.limb_circumference_mm === undefined ? undefined : say("echo-mm", { mm: String(set.limb_circumference_mm) })}
       />
       <FromTheBag open={open} keeping={keeping} widths={widths} />
       <WidthUsed open={open} keeping={keeping} widths={widths} />
@@ -149,6 +148,7 @@ export function CuffPart({ open, keeping, bag, onBag, onDone }: Props): JSX.Elem
         label={say("field-bag")}
         hint={say("bag-hint")}
         mode="text"
+        echo={widths.length > 0 && unread === undefined ? say("echo-bag", { widths: widths.join(", ") }) : undefined}
         text={bagText}
         newest={() => keeping.head().texts["bag"] ?? bag}
         problems={problemsToShow(open)}

@@ -18,8 +18,8 @@ export const WIRE_LISTS = {
 
 export type FieldId = "age" | "rest" | "hours" | "circumference" | "width" | "height";
 
-/** The one field that holds words. */
-export type WordsId = "instrument";
+/** Fields that hold words, or several numbers. */
+export type WordsId = "instrument" | "bag";
 
 /** Longest name of an instrument the wire document takes, in characters. */
 const INSTRUMENT_MOST = 60;
@@ -32,7 +32,9 @@ interface Reader {
   /** Limits in the unit that is kept, and how many of it are one of the unit they are said in. */
   least: number;
   most: number;
-  said_in: number;
+  said_in: (open: Open) => number;
+  /** Whether a tenth is expected. */
+  decimal: boolean;
   /** Units that may be typed, each as so many of the unit that is kept. */
   units: Record<string, number>;
   /** How many of the unit that is kept a number without a unit counts; of the number in tenths. */
@@ -43,38 +45,44 @@ interface Reader {
 /** Without a unit, below this a circumference can only be cm, and from here on only mm: no limb is 39 mm or 40 cm round. */
 const CM_BELOW = 40;
 
+const inMonths = (open: Open): number => (open.texts["age_unit"] === "months" ? 1 : 12);
+
 const READERS: Record<FieldId, Reader> = {
   age: {
-    part: "setup", example: "3", least: 0, most: 600, said_in: 1, units: {},
-    bare: (_tenths, open) => (open.texts["age_unit"] === "months" ? 1 : 12),
+    part: "setup", example: "3", least: 0, most: 600, said_in: inMonths, decimal: true,
+    units: { years: 12, year: 12, y: 12, months: 1, month: 1 },
+    bare: (_tenths, open) => inMonths(open),
     at: () => ["measurement", "age_months"],
   },
   rest: {
-    part: "setup", example: "10", least: 0, most: 86_400, said_in: 60, units: { min: 60, s: 1 },
+    part: "setup", example: "10", least: 0, most: 86_400, said_in: () => 60, decimal: true, units: { min: 60, s: 1 },
     bare: () => 60,
     at: () => ["measurement", "rest_s"],
   },
   hours: {
-    part: "setup", example: "2", least: 0, most: 240, said_in: 1, units: { h: 1 },
+    part: "setup", example: "2", least: 0, most: 240, said_in: () => 1, decimal: false, units: { h: 1 },
     bare: () => 1,
     at: () => ["measurement", "calming", "hours"],
   },
   circumference: {
-    part: "cuff", example: "13.5", least: 1, most: 1000, said_in: 10, units: { mm: 1, cm: 10 },
+    part: "cuff", example: "13.5", least: 1, most: 1000, said_in: () => 10, decimal: true, units: { mm: 1, cm: 10 },
     bare: (tenths) => (tenths < CM_BELOW * 10 ? 10 : 1),
     at: (open) => inSetNow(open, "limb_circumference_mm"),
   },
   width: {
-    part: "cuff", example: "35", least: 1, most: 500, said_in: 1, units: { mm: 1, cm: 10 },
+    part: "cuff", example: "35", least: 1, most: 500, said_in: () => 1, decimal: false, units: { mm: 1, cm: 10 },
     bare: () => 1,
     at: (open) => inSetNow(open, "cuff_width_mm"),
   },
   height: {
-    part: "cuff", example: "12", least: 0, most: 400, said_in: 10, units: { cm: 10, mm: 1 },
+    part: "cuff", example: "12", least: 0, most: 400, said_in: () => 10, decimal: true, units: { cm: 10, mm: 1 },
     bare: () => 10,
     at: (open) => inSetNow(open, "cuff_above_heart_mm"),
   },
 };
+
+/** A separator and just three digits: thousands, or a decimal finer than anybody reads off a tape. Not for us to decide. */
+const GROUPED = /[.,\u066b]\p{Nd}{3}(?!\p{Nd})/u;
 
 const CODE_WORDS: Partial<Record<NumberCode, string>> = {
   ambiguous: "ask-ambiguous", unknown_unit: "ask-unit", not_whole: "ask-whole", too_large: "ask-range",
@@ -91,28 +99,37 @@ export function nameOf(field: FieldId): string {
 /** Reads one field's text: its value in the unit that is kept (whole, half up), or the sentence that says what to do. */
 export function readField(field: FieldId, text: string, open: Open): Read {
   const reader = READERS[field];
-  const bare = parseNumber(text, { decimal: true });
-  const read = "code" in bare ? parseNumber(text, { decimal: true, units: reader.units }) : bare;
+  const { decimal, units } = reader;
+  const bare = parseNumber(text, { decimal });
+  const read = "code" in bare ? parseNumber(text, { decimal, units }) : bare;
   const facts = {
-    field: nameOf(field), example: reader.example, units: Object.keys(reader.units).join(", "),
-    least: tenths((reader.least * 10) / reader.said_in), most: tenths((reader.most * 10) / reader.said_in),
+    field: nameOf(field), example: reader.example, units: Object.keys(units).join(" / "),
+    least: tenths((reader.least * 10) / reader.said_in(open)), most: tenths((reader.most * 10) / reader.said_in(open)),
   };
+  if (GROUPED.test(text)) return { word: "ask-ambiguous", facts };
   if ("code" in read) return { word: CODE_WORDS[read.code] ?? "ask-number", facts };
   const factor = "code" in bare ? 1 : reader.bare(read.value_tenths, open);
   const value = Math.floor((read.value_tenths * factor + 5) / 10);
   return value < reader.least || value > reader.most ? { word: "ask-range", facts } : { value };
 }
 
-/** A whole number in any digits the parser knows; undefined for anything else. */
-export function readWhole(text: string): number | undefined {
-  const read = parseNumber(text);
+/** A whole number in any digits the parser knows, its unit typed along or not; undefined for anything else. */
+export function readWhole(text: string, units: Record<string, number>): number | undefined {
+  const read = parseNumber(text, { units });
   return "code" in read ? undefined : read.value_tenths / 10;
 }
 
-/** The widths of a bag as typed, in whole mm, ascending and once each; what cannot be read is left out. */
-export function readBag(text: string): number[] {
-  const widths = text.split(/[^\p{Nd}.]+/u).map(readWhole).filter((width) => width !== undefined && width > 0 && width <= 500);
-  return [...new Set(widths as number[])].sort((one, other) => one - other);
+const BAG_UNITS = READERS.width.units;
+const BETWEEN_WIDTHS = /[;,\n]\s*|\s+(?=\p{Nd})/u;
+
+/** The widths of a bag as typed, in whole mm, ascending and once each, and the first piece that is none. */
+export function readBag(text: string): { widths: number[]; unread?: string } {
+  const pieces = text.split(BETWEEN_WIDTHS).map((piece) => piece.trim()).filter(Boolean);
+  const isWidth = (mm: number | undefined): mm is number => mm !== undefined && mm >= READERS.width.least && mm <= READERS.width.most;
+  const read = pieces.map((piece) => readWhole(piece, BAG_UNITS));
+  const unread = pieces[read.findIndex((mm) => !isWidth(mm))];
+  const widths = [...new Set(read.filter(isWidth))].sort((one, other) => one - other);
+  return unread === undefined ? { widths } : { widths, unread };
 }
 
 /** The field with new text: the text is kept as typed, the value follows it, and goes where it cannot be read. */
@@ -132,10 +149,15 @@ export function withPlain(open: Open, at: (string | number)[], to: Plain | undef
 
 /** Fields of a part whose text cannot be read, each with what to do. Empty fields are no problem: not everything is known. */
 export function problemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldId | WordsId; saying: Saying }[] {
+  return [...numberProblemsOf(open, part), ...(part === "setup" ? [] : wordsProblemsOf(open))];
+}
+
+function wordsProblemsOf(open: Open): { field: WordsId; saying: Saying }[] {
   const name = [...(open.texts["instrument"] ?? "").trim()];
-  const long = name.length > INSTRUMENT_MOST && part !== "setup";
-  const words = { field: "instrument" as const, saying: { word: "ask-instrument-long", facts: { field: "field-instrument", most: INSTRUMENT_MOST } } };
-  return [...numberProblemsOf(open, part), ...(long ? [words] : [])];
+  const { unread } = readBag(open.texts["bag"] ?? "");
+  const long = { field: "instrument" as const, saying: { word: "ask-instrument-long", facts: { field: "field-instrument", most: INSTRUMENT_MOST } } };
+  const wrong = { field: "bag" as const, saying: { word: "ask-bag", facts: { field: "field-bag", piece: unread ?? "" } } };
+  return [...(unread === undefined ? [] : [wrong]), ...(name.length > INSTRUMENT_MOST ? [long] : [])];
 }
 
 function numberProblemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldId; saying: Saying }[] {
@@ -149,7 +171,7 @@ function numberProblemsOf(open: Open, part?: "setup" | "cuff"): { field: FieldId
 
 /** The part a field stands in. */
 export function partOf(field: FieldId | WordsId): "setup" | "cuff" {
-  return field === "instrument" ? "cuff" : READERS[field].part;
+  return field === "instrument" || field === "bag" ? "cuff" : READERS[field].part;
 }
 
 /** The instrument by the words that tell it from others; too long a name is kept as typed and goes nowhere. */
@@ -166,7 +188,15 @@ export function withState(open: Open, state: NonNullable<Open["measurement"]["st
   return done(without(open), "act-choice", { field: "field-state" }, [{ at: ["measurement", "state"], to: state }, ...gone]);
 }
 
-/** The circumference as read, for the echo beside the field. */
-export function circumferenceOf(open: Open): number | undefined {
-  return setNow(open).limb_circumference_mm;
+const ECHO_UNITS: Record<FieldId, string> = {
+  age: "months", rest: "minutes", hours: "hours", circumference: "mm", width: "mm", height: "mm",
+};
+
+/** What was understood of a field, for the echo beside it; undefined where nothing was. */
+export function echoOf(field: FieldId, open: Open): Saying | undefined {
+  const text = open.texts[field];
+  const read = text?.trim() ? readField(field, text, open) : undefined;
+  if (!read || !("value" in read)) return undefined;
+  const n = field === "rest" ? tenths((read.value * 10) / 60) : String(read.value);
+  return { word: `echo-${ECHO_UNITS[field]}`, facts: { n } };
 }

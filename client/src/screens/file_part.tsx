@@ -41,9 +41,12 @@ function under(open: Open, id: string, name: string, mark: string | undefined): 
 export function FilePart({ open, keeping }: Props): JSX.Element {
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const [filing, setFiling] = useState(false);
-  const problems = allProblems(open);
+  const [asked, setAsked] = useState(false);
 
-  function press(): void {
+  function press(isMeant: boolean): void {
+    const asks = !isMeant && allProblems(keeping.head()).length > 0;
+    setAsked(asks);
+    if (asks) return;
     if (!keeping.head().measurement.patient) {
       void keeping.act((head) => ({ ...head, choosing: true }));
       return;
@@ -57,18 +60,14 @@ export function FilePart({ open, keeping }: Props): JSX.Element {
 
   return (
     <section class="stack">
-      {problems.map(({ field, sentence }) => (
-        <button key={field} type="button" class="button wrong" onClick={() => keeping.act((head) => toPart(head, partOf(field)))}>
-          {sentence}
-        </button>
-      ))}
+      <Unread open={open} keeping={keeping} onFile={asked && !filing ? () => press(true) : undefined} />
       <StorageProblem word={trouble} />
       {open.choosing ? (
         <ChooseAnimal open={open} keeping={keeping} />
       ) : (
         <>
           {open.name !== undefined && <p>{say("file-who", { name: [open.name, open.mark].filter(Boolean).join(", ") })}</p>}
-          <button type="button" class="button act wide" disabled={filing} onClick={press}>
+          <button type="button" class="button act wide" disabled={filing} onClick={() => press(false)}>
             {say("file")}
           </button>
           {open.name !== undefined && (
@@ -82,6 +81,29 @@ export function FilePart({ open, keeping }: Props): JSX.Element {
         {say("back-to-readings")}
       </button>
     </section>
+  );
+}
+
+/** What could not be read, each a way back to its field; after a press on *File* also the way to file without it. */
+function Unread({ open, keeping, onFile }: Props & { onFile: (() => void) | undefined }): JSX.Element | null {
+  const problems = allProblems(open);
+  if (problems.length === 0) return null;
+  return (
+    <>
+      {problems.map(({ field, sentence }) => (
+        <button key={field} type="button" class="button wrong" onClick={() => keeping.act((head) => toPart(head, partOf(field)))}>
+          {sentence}
+        </button>
+      ))}
+      {onFile && (
+        <div class="note stack" role="alert">
+          <p>{say("file-problems")}</p>
+          <button type="button" class="button wide" onClick={onFile}>
+            {say("file-without")}
+          </button>
+        </div>
+      )}
+    </>
   );
 }
 

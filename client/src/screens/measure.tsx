@@ -55,9 +55,10 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   const open = keeper.shown.value;
   const status = thePhone().status.value;
   const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
+  const isWrong = open.part === "readings" ? open.problem !== undefined : problemsToShow(open).length > 0;
   useEffect(() => {
-    document.title = say("page-title", { page: title });
-  }, [title]);
+    document.title = say(isWrong ? "page-title-error" : "page-title", { page: title });
+  }, [title, isWrong]);
   return (
     <div class={open.part === "readings" ? "page still" : "page"}>
       <Head unsent={status.unsent}>
@@ -108,7 +109,7 @@ function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element
           class="fold"
           aria-expanded={open.part === part}
           aria-label={say("part-show", { part: say(`part-${part}`) })}
-          onClick={() => keeping.act((head) => toPart(head, part))}
+          onClick={() => keeping.act((head) => (head.texts[`left_${head.part}`] === "yes" ? toPart(head, part) : leave(head, part)))}
         >
           <strong>{say(`part-${part}`)}</strong>
           {!few && part !== open.part && <span class="small">{summaryOf(open, part)}</span>}

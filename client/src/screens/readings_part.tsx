@@ -1,6 +1,7 @@
 /* The series as it is taken: verdict and row above, for reading only; number pad below, for the thumb.
    Mean, edges and category stay hidden here: seeing them steers what people set aside. */
 import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
 import { say } from "../contract/words";
 import { newId } from "../offline/journal";
 import { KeptInput } from "../parts/kept_input";
@@ -38,6 +39,10 @@ function pressed(key: Key, open: Open, at_ms: number, id: string): Open {
 
 function PadFields({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
   const onAdd = (): void => add(keeping);
+  const wrong = open.problem?.field;
+  useEffect(() => {
+    if (wrong) document.getElementById(`pad-${wrong}`)?.focus();
+  }, [open.problem]);
   return (
     <div class={setNow(open).method === "oscillometric" ? "pad-fields several" : "pad-fields"}>
       {fieldsOf(setNow(open).method).map((field: PadField) => (

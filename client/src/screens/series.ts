@@ -16,6 +16,9 @@ export const NUMBER_KEYS: Record<PadField, keyof Numbers> = {
   systolic: "systolic_mmhg", mean: "mean_mmhg", diastolic: "diastolic_mmhg", pulse: "pulse_bpm",
 };
 
+const PRESSURE_UNITS = { mmHg: 1 };
+const PULSE_UNITS = { "/min": 1, bpm: 1 };
+
 /** The limits an added reading is held against, from the documents `standing` and `cautions`. */
 export interface Limits {
   possible: Record<string, readonly number[]>;
@@ -30,7 +33,7 @@ export function numbersOf(open: Open): Asked {
   for (const field of fieldsOf(setNow(open).method)) {
     const text = (open.pad.texts[field] ?? "").trim();
     if (!text) continue;
-    const whole = readWhole(text);
+    const whole = readWhole(text, field === "pulse" ? PULSE_UNITS : PRESSURE_UNITS);
     if (whole === undefined || whole > 999) return { field, word: "ask-whole", facts: { example: "142" } };
     numbers[NUMBER_KEYS[field]] = whole;
   }

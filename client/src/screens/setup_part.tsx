@@ -5,10 +5,11 @@ import { Choices } from "../parts/choices";
 import { TextField } from "../parts/text_field";
 import { DropDraft } from "./drop_draft";
 import { Calming, State } from "./calming";
-import { nameOf, readField, withField, withPlain, type FieldId } from "./fields";
+import { echoOf, nameOf, withField, withPlain, type FieldId } from "./fields";
 import type { Keeping } from "./keeping";
 import { changed, type Open } from "./open";
 import { problemsToShow } from "./part_problems";
+import { saying } from "./wording";
 
 interface Props {
   open: Open;
@@ -35,15 +36,16 @@ function Question({ keeping, field, answers }: Pick<Props, "keeping"> & { field:
 }
 
 /** A text field of the open measurement. */
-export function Typed({ open, keeping, field, hint, echo, mode = "decimal", onEnter }: Omit<Props, "onDone"> & {
-  field: FieldId; hint?: string; echo?: string; mode?: "decimal" | "numeric"; onEnter?: () => void;
+export function Typed({ open, keeping, field, hint, mode = "decimal", onEnter }: Omit<Props, "onDone"> & {
+  field: FieldId; hint?: string; mode?: "decimal" | "numeric"; onEnter?: () => void;
 }): JSX.Element {
+  const echoed = echoOf(field, open);
   return (
     <TextField
       id={field}
       label={say(nameOf(field))}
       hint={hint}
-      echo={echo}
+      echo={echoed && saying(echoed)}
       mode={mode}
       text={open.texts[field] ?? ""}
       newest={() => keeping.head().texts[field] ?? ""}
@@ -79,8 +81,6 @@ function withAgeUnit(open: Open, unit: string): Open {
 
 /** The first part. *Next* folds it; text that cannot be read is named first. */
 export function SetupPart({ open, keeping, onDone }: Props): JSX.Element {
-  const rest = open.texts["rest"] ?? "";
-  const read = rest.trim() ? readField("rest", rest, open) : undefined;
   return (
     <div class="part">
       {open.name === undefined && <Question keeping={keeping} field="species" answers={["dog", "cat"]} />}
@@ -89,12 +89,7 @@ export function SetupPart({ open, keeping, onDone }: Props): JSX.Element {
       <Calming keeping={keeping}>
         <Typed open={open} keeping={keeping} field="hours" mode="numeric" />
       </Calming>
-      <Typed
-        open={open}
-        keeping={keeping}
-        field="rest"
-        echo={read && "value" in read ? say("echo-minutes", { minutes: String(read.value / 60) }) : undefined}
-      />
+      <Typed open={open} keeping={keeping} field="rest" />
       <Question keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
       <Question keeping={keeping} field="rhythm" answers={["regular", "irregular"]} />
       <Age open={open} keeping={keeping} />

@@ -42,8 +42,26 @@ describe("other fields", () => {
   });
 
   it("a bag is read in any order, once each", () => {
-    expect(readBag("30, 20;25 25\n40")).toEqual([20, 25, 30, 40]);
-    expect(readBag("twenty")).toEqual([]);
+    expect(readBag("30, 20;25 25\n40")).toEqual({ widths: [20, 25, 30, 40] });
+    expect(readBag("20 mm, 2.5 cm, ٣٠")).toEqual({ widths: [20, 25, 30] });
+  });
+
+  it.each([["twenty"], ["-25"], ["1e2"], ["0x20"], ["20."], ["2.5"], ["0"], ["501"], ["60 cm"]])("a bag with %s in it is not guessed at", (text) => {
+    expect(readBag(`30, ${text}`)).toEqual({ widths: [30], unread: text });
+    const typed = { ...open(), texts: { bag: `30, ${text}` } };
+    expect(problemsOf(typed).map(({ field, saying }) => [field, saying.word])).toEqual([["bag", "ask-bag"]]);
+  });
+
+  it.each<[FieldId, string, string]>([
+    ["rest", "1,000", "ask-ambiguous"], ["circumference", "1.234", "ask-ambiguous"], ["width", "35.5", "ask-whole"],
+    ["hours", "2.4", "ask-whole"], ["age", "3 furlongs", "ask-unit"], ["age", "51", "ask-range"],
+  ])("%s %s asks again", (field, text, asked) => {
+    expect(word(field, text)).toBe(asked);
+  });
+
+  it("age is read with its unit, and its range is said in the unit chosen", () => {
+    expect(withField(open(), "age", "3 y").measurement.age_months).toBe(36);
+    expect(problemsOf(withField(open(), "age", "51"))[0]?.saying.facts).toMatchObject({ least: "0", most: "50" });
   });
 
   it("age in whole months, on the day and the day before", () => {
