@@ -1,6 +1,6 @@
 /* A new animal: species, name, mark; two taps and the typing. Filed at once, so that it is on this phone for good. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { say } from "../contract/words";
 import { Choices } from "../parts/choices";
 import { Problems, Wrong, type Problem } from "../parts/problems";
@@ -31,20 +31,53 @@ export function animalProblems(species: Species | undefined, name: string, mark:
   ];
 }
 
+/** What is typed of a new animal. */
+interface Begun {
+  species?: Species | undefined;
+  name: string;
+  mark: string;
+}
+
+const BEGUN = "new-animal";
+
+/** What was being typed when the app was killed; undefined when nothing was. */
+export async function recallBegun(): Promise<Begun | undefined> {
+  return ((await thePhone().recall(BEGUN)) as Begun | null | undefined) ?? undefined;
+}
+
+/** Keeps what is typed, boxed like everything else; null when it was saved or given up. A failure shows at *Save*. */
+function keepBegun(begun: Begun | null): void {
+  void thePhone().remember(BEGUN, begun).catch(() => undefined);
+}
+
 /** A page of its own, from the patient list. */
 export function AddAnimal(props: Props): JSX.Element {
+  const [wrong, setWrong] = useState(false);
   return (
-    <Page title={say("add-animal-title")}>
-      <AddAnimalForm {...props} />
+    <Page title={say("add-animal-title")} wrong={wrong}>
+      <AddAnimalForm {...props} onWrong={setWrong} />
     </Page>
   );
 }
 
+/** The newest text of the form, kept as it is typed, and found again after a kill. */
+function useBegun(first: Begun): [Begun, (change: Partial<Begun>) => void] {
+  const [begun, setBegun] = useState<Begun>(first);
+  useEffect(() => {
+    void recallBegun().then((kept) => kept && setBegun(kept));
+  }, []);
+  const change = (part: Partial<Begun>): void =>
+    setBegun((now) => {
+      const next = { ...now, ...part };
+      keepBegun(next);
+      return next;
+    });
+  return [begun, change];
+}
+
 /** The form, wherever it stands. */
-export function AddAnimalForm(props: Props): JSX.Element {
-  const [species, setSpecies] = useState<Species | undefined>(props.species);
-  const [name, setName] = useState(props.name);
-  const [mark, setMark] = useState("");
+export function AddAnimalForm(props: Props & { onWrong?: (wrong: boolean) => void }): JSX.Element {
+  const [{ species, name, mark }, change] = useBegun({ species: props.species, name: props.name, mark: "" });
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
 
@@ -53,10 +86,12 @@ export function AddAnimalForm(props: Props): JSX.Element {
     const [plainName, plainMark] = [name.trim(), mark.trim()];
     const found = animalProblems(species, plainName, plainMark);
     setProblems(found);
+    props.onWrong?.(found.length > 0);
     if (found.length > 0 || !species) return;
     const body = { species, name: plainName || plainMark, ...(plainMark ? { mark: plainMark } : {}) };
     try {
       const filed = await thePhone().file({ kind: "patient", body });
+      keepBegun(null);
       props.onDone(filed.id, body);
     } catch (failure) {
       setTrouble(storageWord(failure));
@@ -74,16 +109,16 @@ export function AddAnimalForm(props: Props): JSX.Element {
             label={say("add-animal-species")}
             answers={[{ value: "dog", label: say("species-dog") }, { value: "cat", label: say("species-cat") }]}
             value={species}
-            onChoose={setSpecies}
+            onChoose={(chosen) => change({ species: chosen })}
           />
         </div>
-        <TextLine id="name" word="add-animal-name" text={name} onText={setName} problems={problems} />
-        <TextLine id="mark" word="add-animal-mark" hint={say("add-animal-mark-hint")} text={mark} onText={setMark} problems={problems} />
+        <TextLine id="name" word="add-animal-name" text={name} onText={(text) => change({ name: text })} problems={problems} />
+        <TextLine id="mark" word="add-animal-mark" hint={say("add-animal-mark-hint")} text={mark} onText={(text) => change({ mark: text })} problems={problems} />
         <StorageProblem word={trouble} />
         <button type="submit" class="button act wide">
           {say("add-animal-save")}
         </button>
-        <button type="button" class="button wide" onClick={() => props.onDone()}>
+        <button type="button" class="button wide" onClick={() => { keepBegun(null); props.onDone(); }}>
           {say("cancel")}
         </button>
       </form>

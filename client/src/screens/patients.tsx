@@ -1,11 +1,11 @@
 /* The patient list: what is not filed yet first, then every animal, found by typing. Must not hide an animal or a draft. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { say } from "../contract/words";
 import { dayAndTime } from "../parts/figures";
 import type { Patient1 as Patient } from "../contract/wire_types";
 import type { Draft, PatientCard } from "../offline/journal";
-import { AddAnimal } from "./add_animal";
+import { AddAnimal, recallBegun } from "./add_animal";
 import { FiledLine } from "./filed";
 import { FirstCautions } from "./first_cautions";
 import { openOf } from "./open";
@@ -117,6 +117,9 @@ function MeasureFirst(): JSX.Element {
 export function Patients(): JSX.Element {
   const [search, setSearch] = useState("");
   const [adding, setAdding] = useState(false);
+  useEffect(() => {
+    void recallBegun().then((begun) => begun && setAdding(true));
+  }, []);
   if (adding) {
     return (
       <AddAnimal
