@@ -61,15 +61,15 @@ export function AddAnimal(props: Props): JSX.Element {
 }
 
 /** The newest text of the form, kept as it is typed, and found again after a kill. */
-function useBegun(first: Begun): [Begun, (change: Partial<Begun>) => void] {
+function useBegun(first: Begun, isKept: boolean): [Begun, (change: Partial<Begun>) => void] {
   const [begun, setBegun] = useState<Begun>(first);
   useEffect(() => {
-    void recallBegun().then((kept) => kept && setBegun(kept));
+    if (isKept) void recallBegun().then((kept) => kept && setBegun(kept));
   }, []);
   const change = (part: Partial<Begun>): void =>
     setBegun((now) => {
       const next = { ...now, ...part };
-      keepBegun(next);
+      if (isKept) keepBegun(next);
       return next;
     });
   return [begun, change];
@@ -77,7 +77,8 @@ function useBegun(first: Begun): [Begun, (change: Partial<Begun>) => void] {
 
 /** The form, wherever it stands. */
 export function AddAnimalForm(props: Props & { onWrong?: (wrong: boolean) => void }): JSX.Element {
-  const [{ species, name, mark }, change] = useBegun({ species: props.species, name: props.name, mark: "" });
+  const isKept = props.species === undefined; // at *File* the species is given: another animal's half-typed name must not appear there
+  const [{ species, name, mark }, change] = useBegun({ species: props.species, name: props.name, mark: "" }, isKept);
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
 
@@ -91,7 +92,7 @@ export function AddAnimalForm(props: Props & { onWrong?: (wrong: boolean) => voi
     const body = { species, name: plainName || plainMark, ...(plainMark ? { mark: plainMark } : {}) };
     try {
       const filed = await thePhone().file({ kind: "patient", body });
-      keepBegun(null);
+      if (isKept) keepBegun(null);
       props.onDone(filed.id, body);
     } catch (failure) {
       setTrouble(storageWord(failure));
@@ -118,7 +119,7 @@ export function AddAnimalForm(props: Props & { onWrong?: (wrong: boolean) => voi
         <button type="submit" class="button act wide">
           {say("add-animal-save")}
         </button>
-        <button type="button" class="button wide" onClick={() => { keepBegun(null); props.onDone(); }}>
+        <button type="button" class="button wide" onClick={() => { if (isKept) keepBegun(null); props.onDone(); }}>
           {say("cancel")}
         </button>
       </form>
