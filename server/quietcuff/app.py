@@ -31,7 +31,7 @@ def create_app(settings: Settings | None = None, now_ms: Callable[[], int] = sys
     app.config["PROVIDE_AUTOMATIC_OPTIONS"] = False  # no other origin is ever answered
     app.config["PROPAGATE_EXCEPTIONS"] = False  # an error nobody foresaw becomes a problem body, in tests as well
     app.url_map.merge_slashes = False  # no address is ever redirected to another
-    app.json.sort_keys = False  # type: ignore[attr-defined]
+    app.json.sort_keys = False  # type: ignore[attr-defined]  # the provider Flask makes has it, its base class has not
     if not settings.database:
         settings.data.mkdir(parents=True, exist_ok=True)
     database.set_up(app, settings.database_url)
@@ -42,7 +42,7 @@ def create_app(settings: Settings | None = None, now_ms: Callable[[], int] = sys
     shell.keep(app.extensions, shell.read_shell(settings.client or shell.client_folder()))
     _add_routes(app, settings)
     if settings.proxies:
-        app.wsgi_app = ProxyFix(app.wsgi_app, x_for=settings.proxies)  # type: ignore[method-assign]
+        app.wsgi_app = ProxyFix(app.wsgi_app, x_for=settings.proxies)  # type: ignore[method-assign]  # the way Flask documents
     return app
 
 

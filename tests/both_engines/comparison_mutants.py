@@ -98,18 +98,18 @@ class _Finder:
         return None
 
     def exec_module(self, module: ModuleType) -> None:
-        exec(self.codes[module.__name__.removeprefix(PACKAGE + ".")], module.__dict__)  # noqa: S102
+        exec(self.codes[module.__name__.removeprefix(PACKAGE + ".")], module.__dict__)  # noqa: S102  (our own source, one comparison turned)
 
 
 def _engine(changed: dict[str, CodeType]) -> Rules:
     """Imports the copy while its modules stand in for the real ones, then puts those back."""
     finder = _Finder({**_codes(), **changed})
     real = {name: sys.modules.pop(name) for name in list(sys.modules) if name.startswith(PACKAGE + ".")}
-    sys.meta_path.insert(0, finder)  # type: ignore[arg-type]
+    sys.meta_path.insert(0, finder)  # type: ignore[arg-type]  # a finder needs find_spec alone
     try:
         copy = importlib.import_module(PACKAGE + ".assess"), importlib.import_module(PACKAGE + ".cuff")
     finally:
-        sys.meta_path.remove(finder)  # type: ignore[arg-type]
+        sys.meta_path.remove(finder)  # type: ignore[arg-type]  # a finder needs find_spec alone
         for name in [name for name in sys.modules if name.startswith(PACKAGE + ".")]:
             del sys.modules[name]
         sys.modules.update(real)

@@ -50,7 +50,7 @@ def test_two_different_passwords_at_the_keyboard_found_nothing(
 ) -> None:
     """Nobody sees what they type: a slip would lock the first person out, and there is no second one to ask."""
     keyboard = io.StringIO()
-    keyboard.isatty = lambda: True  # type: ignore[method-assign]
+    keyboard.isatty = lambda: True  # type: ignore[method-assign]  # stands in for a terminal
     typed = iter(("four quiet little words", "four quiet little swords"))
     monkeypatch.setattr(sys, "stdin", keyboard)
     monkeypatch.setattr(getpass, "getpass", lambda _prompt: next(typed))

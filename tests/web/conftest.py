@@ -43,7 +43,7 @@ def _open(settings: Settings) -> Iterator[House]:
 
 
 @pytest.fixture
-def house(client_build: Path, sqlite_template: Path, tmp_path: Path) -> Iterator[House]:  # noqa: F811
+def house(client_build: Path, sqlite_template: Path, tmp_path: Path) -> Iterator[House]:  # noqa: F811  (a fixture by its name)
     """On SQLite."""
     shutil.copy(sqlite_template, tmp_path / "house.sqlite")
     yield from _open(Settings(data=tmp_path, database=f"sqlite:///{tmp_path / 'house.sqlite'}", client=client_build))
@@ -51,7 +51,7 @@ def house(client_build: Path, sqlite_template: Path, tmp_path: Path) -> Iterator
 
 @pytest.fixture(scope="module")
 def still_house(
-    client_build: Path, sqlite_template: Path, tmp_path_factory: pytest.TempPathFactory  # noqa: F811
+    client_build: Path, sqlite_template: Path, tmp_path_factory: pytest.TempPathFactory  # noqa: F811  (a fixture by its name)
 ) -> Iterator[House]:
     """On SQLite, one for a file of tests: for those that ask for what must change nothing."""
     folder = tmp_path_factory.mktemp("still")
@@ -60,6 +60,6 @@ def still_house(
 
 
 @pytest.fixture
-def any_house(client_build: Path, database_url: str, tmp_path: Path) -> Iterator[House]:  # noqa: F811
+def any_house(client_build: Path, database_url: str, tmp_path: Path) -> Iterator[House]:  # noqa: F811  (a fixture by its name)
     """On SQLite, then on PostgreSQL."""
     yield from _open(Settings(data=tmp_path, database=database_url, client=client_build))

@@ -55,7 +55,7 @@ class Base(DeclarativeBase):
 db = SQLAlchemy(model_class=Base)
 
 
-class Practice(db.Model):  # type: ignore[name-defined,misc]
+class Practice(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """A practice: the address under which letters are filed."""
 
     __tablename__ = "practice"
@@ -64,7 +64,7 @@ class Practice(db.Model):  # type: ignore[name-defined,misc]
     created_at_ms: Mapped[int]
 
 
-class Head(db.Model):  # type: ignore[name-defined,misc]
+class Head(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """Where a practice's journal ends. Locking this row is what makes positions dense and in commit order."""
 
     __tablename__ = "head"

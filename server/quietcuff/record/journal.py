@@ -21,7 +21,7 @@ from quietcuff.record.entries import Filed, NewEntry
 from quietcuff.record.errors import PracticeUnknown
 
 
-class JournalRow(db.Model):  # type: ignore[name-defined,misc]
+class JournalRow(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """One entry. `flags` are words with a space between; `amends` repeats the letter's, for the triggers to see."""
 
     __tablename__ = "journal"

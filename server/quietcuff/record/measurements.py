@@ -18,7 +18,7 @@ from quietcuff.record.patients import TABLE as PATIENTS
 from quietcuff.record.upsert import upsert_latest
 
 
-class MeasurementRow(db.Model):  # type: ignore[name-defined,misc]
+class MeasurementRow(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """One measurement, under the id of its first letter; `position` is that of the letter shown.
 
     Assessments are JSON text. `differs` is 1 when the phone came to another result; the server's stands.

@@ -15,7 +15,7 @@ from quietcuff.record.entries import Document, Filed, ToldEntries, without_nul
 from quietcuff.record.upsert import upsert_latest
 
 
-class PatientRow(db.Model):  # type: ignore[name-defined,misc]
+class PatientRow(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """One animal; `position` is that of the letter shown, `amended` 1 when that letter is an amendment."""
 
     __tablename__ = "patients"

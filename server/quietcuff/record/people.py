@@ -20,7 +20,7 @@ from quietcuff.record.errors import RecordError
 ROLES = ("nurse", "veterinarian", "manager", "student")
 
 
-class Person(db.Model):  # type: ignore[name-defined,misc]
+class Person(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """Somebody who works at a practice. `login` is unique on this server, so that it alone finds the practice."""
 
     __tablename__ = "people"
@@ -34,7 +34,7 @@ class Person(db.Model):  # type: ignore[name-defined,misc]
     left_at_ms: Mapped[int | None]
 
 
-class Device(db.Model):  # type: ignore[name-defined,misc]
+class Device(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """A phone. Only hashes of its cookie are here: a stolen copy of the database lets nobody in.
 
     The earlier cookie stays good until the newer one is used: the answer that carried the newer may have been lost.
@@ -51,7 +51,7 @@ class Device(db.Model):  # type: ignore[name-defined,misc]
     revoked_at_ms: Mapped[int | None]
 
 
-class SignIn(db.Model):  # type: ignore[name-defined,misc]
+class SignIn(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """One sign-in of a person on a phone; the row goes when it ends."""
 
     __tablename__ = "sign_ins"
@@ -62,7 +62,7 @@ class SignIn(db.Model):  # type: ignore[name-defined,misc]
     used_at_ms: Mapped[int]
 
 
-class SignInTries(db.Model):  # type: ignore[name-defined,misc]
+class SignInTries(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """Tries for one login from one network that have not succeeded. The key is a hash: people type passwords there."""
 
     __tablename__ = "sign_in_tries"

@@ -17,7 +17,7 @@ KEPT_BYTES_PER_DEVICE = 1024 * 1024
 KEPT_ROWS_PER_DEVICE = 2_000
 
 
-class TrayRow(db.Model):  # type: ignore[name-defined,misc]
+class TrayRow(db.Model):  # type: ignore[name-defined,misc]  # made at run time
     """One offered entry, by its bytes; `letter` is None when the device's share of the tray was used up."""
 
     __tablename__ = "tray"
