@@ -57,7 +57,7 @@ outbox-link = Outbox, { $n ->
     [one] 1 not sent
    *[other] { $n } not sent
   }
-back-to-patients = Patients
+back-to-patients = Round
 update-ready = A newer quietcuff is ready.
 update-take = Use it now
 not-a-page = There is nothing at this address.
@@ -90,7 +90,11 @@ signed-in-as = { $person }, { $practice }
 
 problem-title = There is a problem
 
-patients-title = Patients
+round-title = Round
+bag-title = Bag
+help-title = Help
+training-title = Training
+this-phone-title = This phone
 patients-search = Search by name or mark
 patients-none = No animals on this phone yet.
 patients-none-found = No animal matches “{ $text }”.
@@ -142,12 +146,14 @@ outbox-unreadable = An entry this phone cannot open
 
 measure-title = Measure
 measure-of = Measure { $name }
-part-setup = Set-up
+part-ready = Ready?
+part-calm = Calm
 part-cuff = Cuff
 part-readings = Readings
 part-result = Result
 part-show = Show { $part }
-setup-next = Next: cuff
+ready-next = Next: calm
+calm-next = Next: cuff
 cuff-next = Next: readings
 draft-missing = This measurement is not on this phone any more.
 draft-drop = Delete this draft
@@ -354,6 +360,16 @@ sign-in-not-now = Signing in did not work just now. Try again in a moment.
 not-loaded = This screen could not be fetched yet. Go back, and try again with a network.
 not-opened = What is kept on this phone could not be opened. Load this window again; nothing was deleted.
 file-another = Another animal
+
+## ready and calm
+
+## cuff and bag
+
+## readings and result
+
+## patient and round
+
+## first minutes, help, training
 
 ## rules: verdicts, cautions, categories, how this was worked out
 

@@ -25,4 +25,4 @@ def test_a_new_animal_half_typed_survives_a_killed_tab(server: ServerProcess, ne
     phone.tap("Save animal")
     phone.page.get_by_role("heading", name="Quill").first.wait_for()
     phone.page.goto(phone.url + "/#/patients")
-    expect(phone.page.get_by_role("heading", name="Patients", exact=True)).to_be_visible()
+    expect(phone.page.get_by_role("heading", name="Round", exact=True)).to_be_visible()

@@ -81,7 +81,7 @@ def test_every_digit_is_kept_before_it_is_painted(server: ServerProcess, new_pho
 
 PLANTS = {
     "relaxed durability": [("client/src/offline/database.ts", '"readwrite", { durability }', '"readwrite", { durability: "relaxed" }')],
-    "draft written after paint": [("client/src/screens/keeper.ts", "await write(next);", "shown.value = next; await write(next);")],
+    "draft written after paint": [("client/src/screens/measure/keeper.ts", "await write(next);", "shown.value = next; await write(next);")],
 }
 
 

@@ -52,10 +52,10 @@ def measure_a_cat(phone: Phone) -> None:
 def file_and_go_back(phone: Phone) -> None:
     """File, then to the list of patients."""
     phone.tap("File")
-    phone.page.get_by_role("heading", name="Patients", exact=True).or_(
+    phone.page.get_by_role("heading", name="Round", exact=True).or_(
         phone.page.get_by_role("button", name="Measure", exact=True)).first.wait_for()
     phone.page.goto(phone.url + "/#/patients")
-    phone.page.get_by_role("heading", name="Patients", exact=True).wait_for()
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
 
 
 def measured(server: ServerProcess) -> dict[str, tuple[dict, dict, dict]]:
@@ -78,7 +78,7 @@ def test_a_dog_and_a_cat_without_a_network(server: ServerProcess, new_phone: New
     print("browser killed", phone.kill())
 
     print("browser, cold, no network", phone.open(offline=True))
-    phone.page.get_by_role("heading", name="Patients", exact=True).wait_for()
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
     measure_a_dog(phone)
     # 142, 138, 140, 136, 144 count: 700 / 5 = 140.0, and 140 belongs to "low"
     expect(phone.page.get_by_role("region", name="Result")).to_contain_text("low risk of organ damage (140–159)", ignore_case=True)

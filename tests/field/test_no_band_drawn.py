@@ -17,7 +17,7 @@ NewPhone = Callable[..., Phone]
 def measure(phone: Phone, name: str, state: str, readings: list[str]) -> None:
     """One dog by Doppler from the list of patients to its result."""
     phone.page.goto(phone.url + "/#/patients")
-    phone.page.get_by_role("heading", name="Patients", exact=True).wait_for()
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
     work.add_animal(phone, "Dog", name, "kennel 2")
     phone.tap("Measure")
     phone.choose("State", state)

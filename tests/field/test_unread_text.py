@@ -39,6 +39,6 @@ def test_unreadable_text_is_named_and_not_dropped(server: ServerProcess, new_pho
     expect(phone.page.get_by_role("alert")).to_contain_text("Mend what could not be read, or file without it.")
     assert server.rows("SELECT count(*) FROM measurements") == [(0,)]
     phone.tap("File without it")
-    phone.page.get_by_role("heading", name="Patients", exact=True).wait_for()
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
     phone.page.goto(phone.url + "/#/outbox")
     expect(phone.page.get_by_text("In the record", exact=True)).to_have_count(2, timeout=30_000)

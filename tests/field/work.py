@@ -10,7 +10,7 @@ def sign_in(phone: Phone, login: str = "ada") -> None:
     phone.fill("Password", PASSWORD)
     phone.tap("I have read this")
     phone.tap("Sign in")
-    phone.page.get_by_role("heading", name="Patients", exact=True).wait_for()
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
     phone.page.evaluate("navigator.serviceWorker.ready.then(() => true)")
 
 
@@ -25,8 +25,8 @@ def add_animal(phone: Phone, species: str, name: str, mark: str) -> None:
 
 
 def set_up(phone: Phone, demeanour: str, rest_min: str, place: str) -> None:
-    """The part *Set-up*."""
-    phone.tap("Show Set-up")
+    """The part *Calm*."""
+    phone.tap("Show Calm")
     phone.choose("Demeanour", demeanour)
     phone.fill("Quiet time before the first reading, in minutes", rest_min)
     phone.choose("Place", place)

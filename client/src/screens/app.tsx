@@ -3,8 +3,8 @@ import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { Later } from "./later";
 import { Page } from "./page";
-import { Patients } from "./patients";
 import { thePhone } from "./place";
+import { Round } from "./round";
 import { route } from "./route";
 import { SignIn } from "./sign_in";
 import { UpdateLine } from "./update_line";
@@ -22,10 +22,15 @@ function Screen(): JSX.Element {
   const at = route.value;
   if (!thePhone().who.value || at.at === "sign-in") return <SignIn />;
   switch (at.at) {
-    case "patients":
-      return <Patients />;
+    case "round":
+      return <Round />;
     case "outbox":
-      return <Later key="outbox" screen="outbox" id="" />;
+    case "bag":
+    case "training":
+    case "this-phone":
+      return <Later key={at.at} screen={at.at} id="" />;
+    case "help":
+      return <Later key="help" screen="help" id={at.id} />;
     case "patient":
       return <Later key={at.id} screen="patient" id={at.id} />;
     case "measure":

@@ -6,12 +6,16 @@ import { say } from "../contract/words";
 import { Page } from "./page";
 
 type Screen = ComponentType<{ id: string }>;
-type Name = "measure" | "patient" | "outbox";
+type Name = "measure" | "patient" | "outbox" | "bag" | "help" | "training" | "this-phone";
 
 const LOADERS: Record<Name, () => Promise<Screen>> = {
-  measure: async () => (await import("./measure")).Measure,
+  measure: async () => (await import("./measure/measure")).Measure,
   patient: async () => (await import("./patient")).PatientPage,
   outbox: async () => (await import("./outbox")).Outbox,
+  bag: async () => (await import("./bag")).Bag,
+  help: async () => (await import("./help")).Help,
+  training: async () => (await import("./training")).Training,
+  "this-phone": async () => (await import("./this_phone")).ThisPhone,
 };
 
 const loaded = new Map<Name, Screen>();

@@ -6,10 +6,10 @@ import type { OutboxEntry, PatientCard } from "../offline/journal";
 import { dayAndTime } from "../parts/figures";
 import { StateWord, type State } from "../parts/state_word";
 import { kebab } from "../parts/word_ids";
-import { Differs } from "./both_results";
+import { Differs } from "./measure/both_results";
 import { shownState } from "./entry_state";
 import { Page } from "./page";
-import { patientOf } from "./patients";
+import { patientOf } from "./round";
 import { thePhone } from "./place";
 import { useRead } from "./use_read";
 

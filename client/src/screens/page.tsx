@@ -15,7 +15,7 @@ interface Props {
   children?: ComponentChildren;
 }
 
-export function Page({ title, back = "#/patients", wrong, children }: Props): JSX.Element {
+export function Page({ title, back = "#/round", wrong, children }: Props): JSX.Element {
   const main = useRef<HTMLElement>(null);
   const { who, status } = thePhone();
   useEffect(() => {

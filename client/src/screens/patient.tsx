@@ -7,14 +7,14 @@ import type { PatientCard, Visit } from "../offline/journal";
 import { dayAndTime } from "../parts/figures";
 import { StateWord } from "../parts/state_word";
 import type { Assessment } from "../rules/assessment";
-import { Differs, resultLine } from "./both_results";
+import { Differs, resultLine } from "./measure/both_results";
 import { Page } from "./page";
-import { patientOf } from "./patients";
+import { patientOf } from "./round";
 import { thePhone } from "./place";
-import { startWith } from "./start_measuring";
+import { startWith } from "./measure/start_measuring";
 import { StorageProblem, storageWord } from "./storage_problem";
 import { useRead } from "./use_read";
-import { WorkedOut } from "./worked_out";
+import { WorkedOut } from "./measure/worked_out";
 
 function OneVisit({ visit }: { visit: Visit }): JSX.Element {
   const assessment = visit.letter.assessment as Assessment | undefined;
@@ -35,12 +35,12 @@ export function PatientPage({ id }: { id: string }): JSX.Element {
   const card = cards?.find((one) => one.id === id);
   if (cards && !card) {
     return (
-      <Page title={say("patients-title")}>
+      <Page title={say("round-title")}>
         <p>{say("patient-not-known")}</p>
       </Page>
     );
   }
-  return card ? <Known card={card} /> : <Page title={say("patients-title")} />;
+  return card ? <Known card={card} /> : <Page title={say("round-title")} />;
 }
 
 function Known({ card }: { card: PatientCard }): JSX.Element {

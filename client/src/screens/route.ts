@@ -3,18 +3,24 @@
 import { signal } from "@preact/signals";
 
 export type Route =
-  | { at: "patients" }
+  | { at: "round" }
   | { at: "sign-in" }
-  | { at: "outbox" }
+  | { at: "outbox" | "bag" | "training" | "this-phone" }
+  /** `id` names the topic, or nothing. */
+  | { at: "help"; id: string }
   | { at: "patient"; id: string }
   | { at: "measure"; id: string }
   | { at: "nowhere" };
 
-/** The route of a hash; an empty one is the patient list. */
+const ALONE = ["sign-in", "outbox", "bag", "training", "this-phone"] as const;
+
+/** The route of a hash; an empty one is the round. `#/patients` is the round's address of the first build. */
 export function routeOf(hash: string): Route {
   const [at, id] = hash.replace(/^#\/?/, "").split("/");
-  if (!at) return { at: "patients" };
-  if ((at === "patients" || at === "sign-in" || at === "outbox") && !id) return { at };
+  if (!at || ((at === "round" || at === "patients") && !id)) return { at: "round" };
+  const alone = ALONE.find((one) => one === at);
+  if (alone && !id) return { at: alone };
+  if (at === "help") return { at, id: decodeURIComponent(id ?? "") };
   if ((at === "patient" || at === "measure") && id) return { at, id: decodeURIComponent(id) };
   return { at: "nowhere" };
 }

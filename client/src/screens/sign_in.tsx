@@ -86,7 +86,7 @@ export function SignIn(): JSX.Element {
     setWorking(true);
     try {
       await thePhone().signIn(login, password);
-      go("#/patients", true);
+      go("#/round", true);
     } catch (failure) {
       setTold(toldOf(failure));
     } finally {

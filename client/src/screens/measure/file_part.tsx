@@ -1,0 +1,148 @@
+/* Filing: under which animal, then one letter that holds the measurement and exactly what the rules answered.
+   Without an animal it asks to choose or add one. What cannot be read in a field is named first, and never dropped in silence. */
+import type { JSX } from "preact";
+import { useState } from "preact/hooks";
+import { say } from "../../contract/words";
+import type { PatientCard } from "../../offline/journal";
+import { AddAnimalForm } from "../add_animal";
+import { judged } from "./judged";
+import type { Keeping } from "./keeping";
+import { toPart, type Open } from "./open";
+import { allProblems } from "./part_problems";
+import { AnimalLine, patientOf } from "../round";
+import { filedNow } from "../filed";
+import { thePhone } from "../place";
+import { go } from "../route";
+import { StorageProblem, storageWord } from "../storage_problem";
+import { partOf } from "./fields";
+import { useRead } from "../use_read";
+
+interface Props {
+  open: Open;
+  keeping: Keeping;
+}
+
+/** Files the head, not the paint: what was typed last belongs to it too. */
+async function fileNow(keeping: Keeping): Promise<void> {
+  await keeping.retry();
+  const head = keeping.head();
+  const assessment = judged(head);
+  const { id } = await thePhone().file({ kind: "measurement", body: head.measurement, rules: assessment.rules, assessment }, head.id);
+  filedNow.value = { id, name: head.name ?? "" };
+  go("#/round", true);
+}
+
+/** The open measurement filed under this animal from now on. */
+function under(open: Open, id: string, name: string, mark: string | undefined): Open {
+  const { choosing: _choosing, ...rest } = open;
+  return { ...rest, name, ...(mark ? { mark } : {}), measurement: { ...open.measurement, patient: id } };
+}
+
+export function FilePart({ open, keeping }: Props): JSX.Element {
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const [filing, setFiling] = useState(false);
+  const [asked, setAsked] = useState(false);
+
+  function press(isMeant: boolean): void {
+    const asks = !isMeant && allProblems(keeping.head()).length > 0;
+    setAsked(asks);
+    if (asks) return;
+    if (!keeping.head().measurement.patient) {
+      void keeping.act((head) => ({ ...head, choosing: true }));
+      return;
+    }
+    setFiling(true);
+    fileNow(keeping).catch((failure: unknown) => {
+      setTrouble(storageWord(failure));
+      setFiling(false);
+    });
+  }
+
+  return (
+    <section class="stack">
+      <Unread open={open} keeping={keeping} onFile={asked && !filing ? () => press(true) : undefined} />
+      <StorageProblem word={trouble} />
+      {open.choosing ? (
+        <ChooseAnimal open={open} keeping={keeping} />
+      ) : (
+        <>
+          {open.name !== undefined && <p>{say("file-who", { name: [open.name, open.mark].filter(Boolean).join(", ") })}</p>}
+          <button type="button" class="button act wide" disabled={filing} onClick={() => press(false)}>
+            {say("file")}
+          </button>
+          {open.name !== undefined && (
+            <button type="button" class="button wide" onClick={() => keeping.act((head) => ({ ...head, choosing: true }))}>
+              {say("file-another")}
+            </button>
+          )}
+        </>
+      )}
+      <button type="button" class="button wide" onClick={() => keeping.act((head) => toPart(head, "readings"))}>
+        {say("back-to-readings")}
+      </button>
+    </section>
+  );
+}
+
+/** What could not be read, each a way back to its field; after a press on *File* also the way to file without it. */
+function Unread({ open, keeping, onFile }: Props & { onFile: (() => void) | undefined }): JSX.Element | null {
+  const problems = allProblems(open);
+  if (problems.length === 0) return null;
+  return (
+    <>
+      {problems.map(({ field, sentence }) => (
+        <button key={field} type="button" class="button wrong" onClick={() => keeping.act((head) => toPart(head, partOf(field)))}>
+          {sentence}
+        </button>
+      ))}
+      {onFile && (
+        <div class="note stack" role="alert">
+          <p>{say("file-problems")}</p>
+          <button type="button" class="button wide" onClick={onFile}>
+            {say("file-without")}
+          </button>
+        </div>
+      )}
+    </>
+  );
+}
+
+function ChooseAnimal({ open, keeping }: Props): JSX.Element {
+  const [adding, setAdding] = useState(false);
+  const { species } = open.measurement;
+  const cards = (useRead(() => thePhone().patients()) ?? []).filter((card) => patientOf(card).species === species);
+  const choose = (card: PatientCard): void => {
+    const { name, mark } = patientOf(card);
+    void keeping.act((head) => under(head, card.id, name, mark));
+  };
+  if (adding) {
+    return (
+      <AddAnimalForm
+        name=""
+        species={species}
+        onDone={(id, body) => {
+          setAdding(false);
+          if (id && body) void keeping.act((head) => under({ ...head, measurement: { ...head.measurement, species: body.species } }, id, body.name, body.mark));
+        }}
+      />
+    );
+  }
+  return (
+    <div class="stack">
+      <h2>{say("file-needs-animal")}</h2>
+      <p class="small">{say("file-needs-animal-hint")} {say("file-other-species")}</p>
+      <button type="button" class="button" onClick={() => setAdding(true)}>
+        {say("add-animal")}
+      </button>
+      <ul class="list">
+        {cards.map((card) => (
+          <li key={card.id}>
+            <button type="button" class="row" aria-label={say("file-choose", { name: patientOf(card).name })} onClick={() => choose(card)}>
+              <AnimalLine card={card} />
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,160 @@
+/* The Measure screen: one open measurement, its parts folded when done, and the keeper between every press and its paint.
+   A killed tab finds all of it again, since the part, the half-typed text and the acts to undo lie in the draft itself. */
+import type { JSX } from "preact";
+import { useEffect, useMemo, useState } from "preact/hooks";
+import { hasWords, say } from "../../contract/words";
+import { Head } from "../../parts/head";
+import { Problems } from "../../parts/problems";
+import { kebab } from "../../parts/word_ids";
+import { CalmPart } from "./calm_part";
+import { CuffPart } from "./cuff_part";
+import { partOf } from "./fields";
+import { Page } from "../page";
+import { keeperOf, type Keeper } from "./keeper";
+import { keepingOf, troubleCode, type Keeping } from "./keeping";
+import { draftOf, openOf, setNow, toPart, type Open, type Part } from "./open";
+import { problemsToShow } from "./part_problems";
+import { thePhone } from "../place";
+import { ReadingsPart } from "./readings_part";
+import { ReadyPart } from "./ready_part";
+import { ResultPart } from "./result_part";
+import { summaryOf } from "./summary";
+
+/** The open measurement of a draft id; undefined while it is looked for, null when the phone does not have it. */
+function useKeeper(id: string): Keeper<Open> | null | undefined {
+  const [keeper, setKeeper] = useState<Keeper<Open> | null | undefined>(undefined);
+  useEffect(() => {
+    let current = true;
+    void thePhone().drafts().then((drafts) => {
+      const draft = drafts.find((one) => one.id === id);
+      const write = (open: Open): Promise<void> => thePhone().keepDraft(draftOf(open, Date.now()));
+      if (current) setKeeper(draft ? keeperOf(openOf(draft), write, troubleCode) : null);
+    });
+    return () => {
+      current = false;
+    };
+  }, [id]);
+  return keeper;
+}
+
+/** The screen of one draft. */
+export function Measure({ id }: { id: string }): JSX.Element {
+  const keeper = useKeeper(id);
+  if (keeper === undefined) return <Page title={say("measure-title")} />;
+  if (keeper === null) {
+    return (
+      <Page title={say("measure-title")}>
+        <p>{say("draft-missing")}</p>
+      </Page>
+    );
+  }
+  return <Opened keeper={keeper} />;
+}
+
+function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
+  const keeping = useMemo(() => keepingOf(keeper), [keeper]);
+  const open = keeper.shown.value;
+  const status = thePhone().status.value;
+  const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
+  const isWrong = open.part === "readings" ? open.problem !== undefined : problemsToShow(open).length > 0;
+  useEffect(() => {
+    document.title = say(isWrong ? "page-title-error" : "page-title", { page: title });
+  }, [title, isWrong]);
+  return (
+    <div class={open.part === "readings" ? "page still" : "page"}>
+      <Head unsent={status.unsent}>
+        <div class="head-measure">
+        <a class="link back" href={open.measurement.patient ? `#/patient/${open.measurement.patient}` : "#/round"} aria-label={say("back-to-patients")}>
+          ‹
+        </a>
+        <h1>
+          {open.name ?? say("draft-name-none")}
+          <span class="small quiet">{[say(`species-${open.measurement.species}`), open.mark].filter(Boolean).join(" · ")}</span>
+        </h1>
+        </div>
+      </Head>
+      <main class="main measure" id="content" tabIndex={-1}>
+        <Unkept keeper={keeper} />
+        {!(open.part === "readings" && open.sheet) && <Folds open={open} keeping={keeping} />}
+        <PartNow open={open} keeping={keeping} />
+      </main>
+    </div>
+  );
+}
+
+function Unkept({ keeper }: { keeper: Keeper<Open> }): JSX.Element | null {
+  const unkept = keeper.unkept.value;
+  if (!unkept) return null;
+  const word = `storage-${kebab(unkept.code)}`;
+  return (
+    <div class="note" role="alert">
+      <p>{say(hasWords(word) ? word : "kept-not")}</p>
+      <button type="button" class="button" onClick={() => void keeper.retry()}>
+        {say("kept-retry")}
+      </button>
+    </div>
+  );
+}
+
+const PARTS: readonly Part[] = ["ready", "calm", "cuff", "readings", "result"];
+
+function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const few = open.part === "readings";
+  const parts = PARTS.filter((part) => part !== "result" || open.finished);
+  return (
+    <nav class="folds" aria-label={say("measure-title")}>
+      {parts.map((part) => (
+        <button
+          key={part}
+          type="button"
+          class="fold"
+          aria-expanded={open.part === part}
+          aria-label={say("part-show", { part: say(`part-${part}`) })}
+          onClick={() => keeping.act((head) => (head.texts[`left_${head.part}`] === "yes" ? toPart(head, part) : leave(head, part)))}
+        >
+          <strong>{say(`part-${part}`)}</strong>
+          {!few && part !== open.part && <span class="small">{summaryOf(open, part)}</span>}
+        </button>
+      ))}
+    </nav>
+  );
+}
+
+/** Leaves a part for the next one, unless something in it cannot be read: then that is said first. */
+function leave(open: Open, to: Part): Open {
+  const left = { ...open, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
+  const stays = problemsToShow(left).some(({ field }) => partOf(field) === open.part);
+  return stays ? left : toPart(open, to);
+}
+
+function PartNow({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const bag = useBag();
+  const done = (to: Part) => (): void => {
+    void keeping.act((head) => leave(head, to)).then(() => scrollTo(0, 0));
+  };
+  if (open.part === "readings") return <ReadingsPart key={setNow(open).method} open={open} keeping={keeping} />;
+  if (open.part === "result") return <ResultPart open={open} keeping={keeping} />;
+  return (
+    <>
+      <Problems problems={problemsToShow(open)} />
+      {open.part === "ready" && <ReadyPart open={open} keeping={keeping} onDone={done("calm")} />}
+      {open.part === "calm" && <CalmPart open={open} keeping={keeping} onDone={done("cuff")} />}
+      {open.part === "cuff" && <CuffPart open={open} keeping={keeping} bag={bag.text} onBag={bag.keep} onDone={done("readings")} />}
+    </>
+  );
+}
+
+/** The widths in the bag as this phone remembers them. */
+function useBag(): { text: string; keep: (text: string) => void } {
+  const [text, setText] = useState("");
+  useEffect(() => {
+    void thePhone().recall("bag").then((bag) => setText(typeof bag === "string" ? bag : ""));
+  }, []);
+  return {
+    text,
+    keep: (next) => {
+      setText(next);
+      void thePhone().remember("bag", next).catch(() => undefined);
+    },
+  };
+}

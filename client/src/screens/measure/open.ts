@@ -1,0 +1,179 @@
+/* The open measurement: the growing document of measurement.1, and beside it everything a killed tab must find again:
+   the part that is open, half-typed text, what is asked just now, and the acts that can be taken back.
+   Plain JSON, since it is kept as a draft. Must not compute a rule. */
+import type { Measurement1 as Measurement } from "../../contract/wire_types";
+import type { Draft, Visit } from "../../offline/journal";
+import { EMPTY_PAD, type Pad } from "./pad";
+import { done, type Act, type Patch, type Plain } from "./undo";
+
+export type Part = "ready" | "calm" | "cuff" | "readings" | "result";
+export type CuffSet = Measurement["sets"][number];
+export type Reading = CuffSet["readings"][number];
+/** How the last visit placed the cuff: what can be taken over in one tap. */
+export type LastSet = Partial<Pick<CuffSet, "site" | "side" | "posture" | "restraint" | "gauge" | "instrument" | "limb_circumference_mm" | "cuff_width_mm">>;
+export type Numbers = Pick<Reading, "systolic_mmhg" | "mean_mmhg" | "diastolic_mmhg" | "pulse_bpm">;
+
+/** A sentence to be said: its id and the facts it needs. */
+export interface Saying {
+  word: string;
+  facts: Record<string, string | number>;
+}
+
+/** What lies over the number pad just now. `pick` and `reasons` speak of the reading `id`. */
+export type Sheet =
+  | { kind: "list"; id?: string }
+  | { kind: "reasons"; id: string }
+  | { kind: "unlikely"; questions: Saying[] }
+  | { kind: "second_tap"; numbers: Numbers }
+  | { kind: "new_set" };
+
+export interface Open {
+  id: string;
+  /** Name shown while measuring; absent until an animal is chosen. */
+  name?: string;
+  mark?: string;
+  measurement: Measurement;
+  last?: LastSet;
+  /** The quiet time that runs or ran: a start and a need, so that it is exact after the page was hidden or killed. */
+  quiet?: { from_ms: number; need_s: number };
+  part: Part;
+  finished: boolean;
+  /** The choice of an animal is open: File was pressed without one. */
+  choosing?: boolean;
+  /** Text as typed, by field; wrong text stays. */
+  texts: Record<string, string>;
+  pad: Pad;
+  sheet?: Sheet;
+  /** What is wrong with the field that was committed last. */
+  problem?: Saying & { field: string };
+  /** The latest add, to know a second tap by. */
+  added?: { at_ms: number; numbers: Numbers };
+  /** Said once about the latest act. */
+  said?: Saying;
+  acts: Act[];
+}
+
+/** The set that is being measured: the latest. */
+export function setNow(open: Open): CuffSet {
+  const set = open.measurement.sets[open.measurement.sets.length - 1];
+  if (!set) throw new Error("a measurement has at least one set");
+  return set;
+}
+
+/** Where a field of the set now lies in the open measurement. */
+export function inSetNow(open: Open, ...path: (string | number)[]): (string | number)[] {
+  return ["measurement", "sets", open.measurement.sets.length - 1, ...path];
+}
+
+export interface Start {
+  id: string;
+  now_ms: number;
+  species: Measurement["species"];
+  method: CuffSet["method"];
+  patient?: { id: string; name: string; mark?: string; born_on_day?: number };
+  last?: Visit;
+}
+
+/** A new open measurement, carrying over what is known of the animal and how it was measured last. */
+export function started(start: Start): Open {
+  const { patient, last } = start;
+  const age_months = ageInMonths(patient?.born_on_day, start.now_ms);
+  const previous = last && previousOf(last, start.now_ms);
+  const lastSet = last && lastSetOf(last);
+  const measurement: Measurement = {
+    ...(patient ? { patient: patient.id } : {}),
+    started_at_ms: start.now_ms,
+    species: start.species,
+    ...(age_months === undefined ? {} : { age_months }),
+    ...(previous ? { previous } : {}),
+    sets: [{ method: start.method, readings: [] }],
+  };
+  return {
+    id: start.id,
+    ...(patient ? { name: patient.name } : {}),
+    ...(patient?.mark ? { mark: patient.mark } : {}),
+    ...(lastSet ? { last: lastSet } : {}),
+    measurement, part: "ready", finished: false, texts: {}, pad: EMPTY_PAD, acts: [],
+  };
+}
+
+const DAY_MS = 86_400_000;
+
+/** Whole months from a day of birth; absent when it is not known or lies ahead. */
+export function ageInMonths(born_on_day: number | undefined, now_ms: number): number | undefined {
+  if (born_on_day === undefined) return undefined;
+  const [born, now] = [new Date(born_on_day * DAY_MS), new Date(now_ms)];
+  const months = (now.getUTCFullYear() - born.getUTCFullYear()) * 12 + now.getUTCMonth() - born.getUTCMonth();
+  const whole = now.getUTCDate() < born.getUTCDate() ? months - 1 : months;
+  return whole >= 0 && whole <= 600 ? whole : undefined;
+}
+
+const TAKEN_OVER = ["site", "side", "posture", "restraint", "gauge", "instrument", "limb_circumference_mm", "cuff_width_mm"] as const;
+
+/** The set its result speaks of, without its readings and without what was not noted. */
+function lastSetOf(last: Visit): LastSet | undefined {
+  const set = resultSetOfVisit(last);
+  const noted = set && TAKEN_OVER.flatMap((key) => (set[key] === undefined ? [] : [[key, set[key]] as const]));
+  return noted && noted.length > 0 ? Object.fromEntries(noted) : undefined;
+}
+
+function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
+  const { sets } = letter.body as unknown as Measurement;
+  const assessment = letter.assessment as { result_set?: number } | undefined;
+  return sets[assessment?.result_set ?? sets.length - 1];
+}
+
+/** What the rules compare with: how the last visit measured. */
+function previousOf(last: Visit, now_ms: number): Measurement["previous"] {
+  const body = last.letter.body as unknown as Measurement;
+  const assessment = last.letter.assessment as { result_set?: number; sets?: { cuff?: { share_permille?: number } }[] } | undefined;
+  const at = assessment?.result_set ?? body.sets.length - 1;
+  const set = resultSetOfVisit(last);
+  if (!set) return undefined;
+  const share = assessment?.sets?.[at]?.cuff?.share_permille;
+  const days_ago = Math.floor((now_ms - last.startedMs) / DAY_MS);
+  return {
+    method: set.method,
+    ...(set.site ? { site: set.site } : {}),
+    ...(set.posture ? { posture: set.posture } : {}),
+    ...(body.place ? { place: body.place } : {}),
+    ...(share === undefined ? {} : { cuff_share_permille: share }),
+    ...(set.instrument ? { instrument: set.instrument } : {}),
+    ...(days_ago >= 0 && days_ago <= 36_500 ? { days_ago } : {}),
+  };
+}
+
+/** One choice or field changed, as an act that can be taken back. `to` absent takes the field away. */
+export function changed(open: Open, field: string, at: (string | number)[], to: Plain | undefined): Open {
+  const patch: Patch = to === undefined ? { at } : { at, to };
+  return done(without(open), "act-choice", { field }, [patch]);
+}
+
+/** The open measurement with nothing said or wrong about the act before. */
+export function without(open: Open): Open {
+  const { problem: _problem, said: _said, ...rest } = open;
+  return rest;
+}
+
+/** Text as typed into a field; not an act of its own, the field's committed value is. */
+export function withText(open: Open, field: string, text: string): Open {
+  const { problem: _problem, ...rest } = open;
+  return { ...rest, texts: { ...open.texts, [field]: text } };
+}
+
+/** The draft the phone keeps. */
+export function draftOf(open: Open, now_ms: number): Draft {
+  return { id: open.id, updatedMs: now_ms, content: open };
+}
+
+/** What a kept draft holds. A draft of the first build knows a part "setup", which is *Calm* now. */
+export function openOf(draft: Draft): Open {
+  const open = draft.content as Open;
+  return (open.part as string) === "setup" ? { ...open, part: "calm" } : open;
+}
+
+/** Goes to a part; the part that is left shows from now on what could not be read in it. */
+export function toPart(open: Open, part: Part): Open {
+  const { sheet: _sheet, choosing: _choosing, ...rest } = open;
+  return { ...rest, part, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
+}

@@ -1,0 +1,180 @@
+/* The series as it is taken: verdict and row above, for reading only; number pad below, for the thumb.
+   Mean, edges and category stay hidden here: seeing them steers what people set aside. */
+import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
+import { say } from "../../contract/words";
+import { newId } from "../../offline/journal";
+import { KeptInput } from "../../parts/kept_input";
+import { NumberPad, type Key } from "../../parts/number_pad";
+import { Series } from "../../parts/series";
+import { seriesShape } from "../../parts/series_shape";
+import { judged, limits, mayCount, standingOf } from "./judged";
+import type { Keeping } from "./keeping";
+import { setNow, without, type Open, type Reading } from "./open";
+import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
+import { ReadingsSheet } from "./readings_sheet";
+import { added, attempted, finished, setAside } from "./series";
+import { undone } from "./undo";
+import { rowTitle, sayAct, saying, standingWords, valueOf, verdictLine } from "./wording";
+
+/** Width of the row beside the newest reading, in px. */
+const ROW_WIDTH = 232;
+
+/** Takes the latest act back and says which. */
+export function undo(open: Open): Open {
+  const [{ sheet: _sheet, problem: _problem, added: _added, ...now }, act] = undone(open);
+  return { ...now, said: act ? { word: "undone", facts: { act: sayAct(act) } } : { word: "undo-nothing", facts: {} } };
+}
+
+function pressed(key: Key, open: Open, at_ms: number, id: string): Open {
+  const set = setNow(open);
+  const latest = set.readings[set.readings.length - 1];
+  if (key === "delete") return { ...open, pad: deleted(open.pad, fieldsOf(set.method)) };
+  if (key === "skip" || key === "next") return { ...open, pad: skipped(open.pad, fieldsOf(set.method)) };
+  if (key === "undo") return undo(open);
+  if (key === "set_aside") return latest ? { ...open, sheet: { kind: "reasons", id: latest.id } } : open;
+  if (key === "put_back") return latest ? setAside(open, latest.id, undefined, valueOf(latest)) : open;
+  return attempted(open, key, at_ms, id, valueOf({ id, beyond: key }));
+}
+
+function PadFields({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const onAdd = (): void => add(keeping);
+  const wrong = open.problem?.field;
+  useEffect(() => {
+    if (wrong) document.getElementById(`pad-${wrong}`)?.focus();
+  }, [open.problem]);
+  return (
+    <div class={setNow(open).method === "oscillometric" ? "pad-fields several" : "pad-fields"}>
+      {fieldsOf(setNow(open).method).map((field: PadField) => (
+        <div class="pad-field" key={field} data-now={String(open.pad.field === field)}>
+          <label for={`pad-${field}`}>{say(`pad-${field}`)}</label>
+          <KeptInput
+            id={`pad-${field}`}
+            text={open.pad.texts[field] ?? ""}
+            newest={() => keeping.head().pad.texts[field] ?? ""}
+            mode="none"
+            wrong={open.problem?.field === field}
+            describedBy={open.problem?.field === field ? "pad-wrong" : undefined}
+            onText={(text) => keeping.act((head) => ({ ...head, pad: typed(head.pad, field, text) }))}
+            onEnter={onAdd}
+            onFocus={() => {
+              if (keeping.head().pad.field !== field) keeping.act((head) => ({ ...head, pad: { ...head.pad, field } }));
+            }}
+          />
+        </div>
+      ))}
+    </div>
+  );
+}
+
+function add(keeping: Keeping): void {
+  const [at_ms, id] = [Date.now(), newId()];
+  keeping.act((head) => added(head, at_ms, id, limits()));
+}
+
+function Seen({ open }: { open: Open }): JSX.Element {
+  const set = setNow(open);
+  const assessment = judged(open);
+  const at = open.measurement.sets.length - 1;
+  const latest = set.readings[set.readings.length - 1];
+  const taken = set.readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
+  return (
+    <div class="seen">
+      <p class="verdict" role="status">
+        {at > 0 && `${say("set-number", { n: String(at + 1) })} · `}
+        {verdictLine(assessment, at, open)}
+      </p>
+      {latest && (
+        <div class="row-and-latest">
+          <Series shape={seriesShape(taken, ROW_WIDTH)} label={rowTitle(set.readings)} />
+          <Latest reading={latest} n={set.readings.length} standing={standingWords(assessment, at, latest)} />
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** The newest reading, large enough to be checked at arm's length before the next one. */
+function Latest({ reading, n, standing }: { reading: Reading; n: number; standing: string }): JSX.Element {
+  const value = valueOf(reading);
+  const systolic = reading.systolic_mmhg;
+  return (
+    <p class="latest">
+      <span class={systolic === undefined ? "value words" : "value"}>{systolic ?? value}</span>
+      {systolic !== undefined && value !== String(systolic) && <strong>{value}</strong>}
+      <span class="small">{say("reading-latest", { n: String(n), standing })}</span>
+    </p>
+  );
+}
+
+/** Readings: what is seen, what is typed, and the keys or what lies over them. */
+export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const set = setNow(open);
+  const latest = set.readings[set.readings.length - 1];
+  const several = set.method === "oscillometric";
+  return (
+    <section class="readings" aria-label={say("part-readings")}>
+      <Seen open={open} />
+      <Said open={open} />
+      {open.sheet ? (
+        <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} />
+      ) : (
+        <>
+          <PadFields open={open} keeping={keeping} />
+          <Unkept keeping={keeping} />
+          <NumberPad
+            several={several}
+            begun={Boolean(open.pad.texts[open.pad.field]?.trim())}
+            latest={latest?.set_aside ? "put_back" : "set_aside"}
+            onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
+            onKey={(key) => {
+              const [at_ms, id] = [Date.now(), newId()];
+              keeping.act((head) => pressed(key, head, at_ms, id));
+            }}
+            onAdd={() => add(keeping)}
+          />
+          <Below open={open} keeping={keeping} />
+        </>
+      )}
+    </section>
+  );
+}
+
+/** Digits that are typed and not on disk, shown apart from those that are. */
+function Unkept({ keeping }: { keeping: Keeping }): JSX.Element | null {
+  const unkept = keeping.unkept();
+  if (!unkept) return null;
+  return <p class="unkept-text">{Object.values(unkept.pad.texts).filter(Boolean).join(" ")}</p>;
+}
+
+function Said({ open }: { open: Open }): JSX.Element | null {
+  if (open.problem) {
+    return (
+      <p class="wrong" id="pad-wrong" role="alert">
+        {saying({ ...open.problem, facts: { ...open.problem.facts, field: say(`pad-${open.problem.field}`) } })}
+      </p>
+    );
+  }
+  return open.said ? (
+    <p class="small" role="status">
+      {saying(open.said)}
+    </p>
+  ) : null;
+}
+
+function Below({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const count = open.measurement.sets.reduce((sum, set) => sum + set.readings.length, 0);
+  return (
+    <div class="keys below">
+      <button type="button" class="button key" onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "list" } }))}>
+        {say("readings-all", { n: count })}
+      </button>
+      <button type="button" class="button key" onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "new_set" } }))}>
+        {say("new-set")}
+      </button>
+      <button type="button" class="button key" onClick={() => keeping.act(finished)}>
+        {say("finish")}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,141 @@
+/* The result after *Finish*: the whole risk phrase, the number, how firm, which way it may be wrong, what next, and its basis.
+   Every sentence comes from the assessment; *File* hands exactly that assessment on. */
+import type { JSX } from "preact";
+import { say } from "../../contract/words";
+import { BandLine } from "../../parts/band_line";
+import { tenths } from "../../parts/figures";
+import { Series } from "../../parts/series";
+import { seriesShape } from "../../parts/series_shape";
+import type { Assessment, SetAssessment } from "../../rules/assessment";
+import { FilePart } from "./file_part";
+import { Cares } from "../first_cautions";
+import { judged, mayCount, RULES, standingOf } from "./judged";
+import type { Keeping } from "./keeping";
+import type { Open, Reading } from "./open";
+import { WorkedOut } from "./worked_out";
+import { adviceOf, boundsOf, cautionOf, heightLine, meanLine, meanLines, phraseOf, pressuresLine, resultSetOf, rowTitle, usedLine, withheldOf } from "./wording";
+
+interface Props {
+  open: Open;
+  keeping: Keeping;
+}
+
+/** Width of the row of readings over the whole page, in px. */
+const ROW_WIDTH = 336;
+
+const EDGES = Object.values(RULES.documents.category.numbers.from_mmhg);
+
+/** Whether edges may be drawn: a mark between two edges says a band, also where the words say that there is none. */
+function showsEdges({ category, sets, result_set }: Assessment): boolean {
+  return category !== undefined || sets[result_set]?.bounds !== undefined;
+}
+
+/** The row of readings with what was hidden until now: the mean, its interval, the edges. */
+function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element | null {
+  const at = assessment.result_set;
+  const readings = open.measurement.sets[at]?.readings ?? [];
+  const average = resultSetOf(assessment).systolic;
+  if (readings.length === 0) return null;
+  const taken = readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
+  const half = average?.ci95_half_width_tenths_mmhg;
+  const revealed = average && {
+    mean: average.mean_tenths_mmhg / 10, edges: showsEdges(assessment) ? EDGES : [], ...(half === undefined ? {} : { half_width: half / 10 }),
+  };
+  const legend = revealed ? (half === undefined ? "row-legend-mean" : "row-legend-interval") : "row-legend";
+  return (
+    <>
+      <Series shape={seriesShape(taken, ROW_WIDTH, revealed)} label={rowTitle(readings)} />
+      <p class="small">{say(legend)}</p>
+    </>
+  );
+}
+
+/** The place of the mean among the edges; nothing without a band, or the picture would place what the words do not. */
+function Place({ set, placed }: { set: SetAssessment; placed: boolean }): JSX.Element | null {
+  const { systolic } = set;
+  if (!systolic || !placed) return null;
+  const half_width = systolic.ci95_half_width_tenths_mmhg;
+  return (
+    <BandLine
+      mean={systolic.mean_tenths_mmhg}
+      edges={EDGES}
+      label={say("band-line", { mean: tenths(systolic.mean_tenths_mmhg) })}
+      {...(half_width === undefined ? {} : { half_width })}
+    />
+  );
+}
+
+function Cautions({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element {
+  const cautions = assessment.cautions ?? [];
+  const of = (weight: string): string[] =>
+    cautions.filter((caution) => caution.weight === weight).map(({ key, direction }) => cautionOf(key, direction, open.measurement));
+  const [headline, minor] = [of("headline"), of("minor")];
+  return (
+    <section class="stack cautions">
+      <h2>{say("cautions-title")}</h2>
+      {assessment.leaning && (
+        <p>
+          <strong>{say(`leaning-${assessment.leaning}`)}</strong>
+        </p>
+      )}
+      {cautions.length === 0 && <p>{say("cautions-none")}</p>}
+      <ul>{headline.map((line) => <li key={line}>{line}</li>)}</ul>
+      {minor.length > 0 && (
+        <>
+          <h3>{say("cautions-minor")}</h3>
+          <ul>{minor.map((line) => <li key={line}>{line}</li>)}</ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+/** The whole phrase and how firm it is; where readings bound the pressure without an average, the bound stands first. */
+function Headline({ assessment, readings }: { assessment: Assessment; readings: readonly Reading[] }): JSX.Element {
+  const bounds = boundsOf(resultSetOf(assessment), readings);
+  const edges = assessment.near_edges_mmhg ?? [];
+  const near = edges.length > 0 ? say("near-edges", { n: edges.length, edges: edges.join(", ") }) : "";
+  return (
+    <>
+      {bounds && <p class="phrase">{bounds}</p>}
+      <p class={bounds ? "verdict" : "phrase"}>{phraseOf(assessment)}</p>
+      {assessment.category ? (
+        <p class="firmness">
+          {say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)} {near}
+        </p>
+      ) : (
+        <p>{withheldOf(assessment)}</p>
+      )}
+    </>
+  );
+}
+
+export function ResultPart({ open, keeping }: Props): JSX.Element {
+  const assessment = judged(open);
+  const set = resultSetOf(assessment);
+  const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
+  const lines = [...meanLines(set, readings, assessment.category_withheld), ...pressuresLine(set)];
+  const advice = adviceOf(assessment);
+  const height = heightLine(open.measurement, assessment);
+  return (
+    <div class="part result">
+      <section class="stack" aria-label={say("part-result")}>
+        <Headline assessment={assessment} readings={readings} />
+        <Place set={set} placed={assessment.category !== undefined} />
+        <p class="mean-line">{meanLine(set)}</p>
+        {lines.map((line) => <p key={line}>{line}</p>)}
+        {height && <p>{height}</p>}
+        <Row open={open} assessment={assessment} />
+        <p class="small">{usedLine(open.measurement, assessment)}</p>
+      </section>
+      {advice && <p class="note">{advice}</p>}
+      <Cautions open={open} assessment={assessment} />
+      <FilePart open={open} keeping={keeping} />
+      <WorkedOut measurement={open.measurement} assessment={assessment} />
+      <details class="more">
+        <summary>{say("first-cautions-title")}</summary>
+        <Cares />
+      </details>
+    </div>
+  );
+}

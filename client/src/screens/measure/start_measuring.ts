@@ -1,0 +1,39 @@
+/* Opens a new measurement: its draft is on disk before its screen is shown. An animal with an open draft goes on with that one. */
+import type { Patient1 as Patient } from "../../contract/wire_types";
+import { newId, type PatientCard, type Visit } from "../../offline/journal";
+import { filedNow } from "../filed";
+import { draftOf, openOf, started, type CuffSet, type Start } from "./open";
+import { thePhone } from "../place";
+import { go } from "../route";
+
+function methodOf(last: Visit | undefined): CuffSet["method"] {
+  const sets = (last?.letter.body as { sets?: CuffSet[] } | undefined)?.sets;
+  return sets?.[sets.length - 1]?.method ?? "doppler";
+}
+
+async function keepAndGo(start: Start): Promise<void> {
+  const open = started(start);
+  await thePhone().keepDraft(draftOf(open, start.now_ms));
+  filedNow.value = undefined;
+  go(`#/measure/${open.id}`);
+}
+
+/** Starts with an animal of unknown name. */
+export async function startMeasuring({ species }: { species: Patient["species"] }): Promise<void> {
+  await keepAndGo({ id: newId(), now_ms: Date.now(), species, method: "doppler" });
+}
+
+/** Starts, or goes on, with a known animal; how it was measured last is carried over for comparison. */
+export async function startWith(card: PatientCard): Promise<void> {
+  const drafts = await thePhone().drafts();
+  const begun = drafts.find((draft) => openOf(draft).measurement.patient === card.id);
+  if (begun) return go(`#/measure/${begun.id}`);
+  const body = card.letter.body as unknown as Patient;
+  const [last] = await thePhone().visits(card.id);
+  const patient = {
+    id: card.id, name: body.name,
+    ...(body.mark ? { mark: body.mark } : {}),
+    ...(body.born_on_day === undefined ? {} : { born_on_day: body.born_on_day }),
+  };
+  await keepAndGo({ id: newId(), now_ms: Date.now(), species: body.species, method: methodOf(last), patient, ...(last ? { last } : {}) });
+}
