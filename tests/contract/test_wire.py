@@ -179,6 +179,28 @@ def test_every_wire_file_compiles_and_names_are_only_names() -> None:
             check(name, {})
 
 
+CAT = {"species": "cat", "name": "Mo"}
+
+
+@pytest.mark.parametrize(
+    ("name", "document", "problem"),
+    [
+        ("bag.1", {"name": "Van", "cuffs": [{"width_mm": 1}, {"width_mm": 500, "mark": "blue"}]}, None),
+        ("bag.1", {"name": "Van", "cuffs": []}, None),
+        ("bag.1", {"name": "Van", "cuffs": [{"width_mm": 501}]}, Problem("/cuffs/0/width_mm", "above_maximum")),
+        ("bag.1", {"name": "Van", "gauges": [{"name": "G", "type": "spring"}]}, Problem("/gauges/0/type", "not_in_list")),
+        ("bag.1", {"cuffs": []}, Problem("/name", "missing")),
+        ("patient.1", {**CAT, "handling": {"grade": 3}, "bruises": True, "sites_not_used": []}, None),
+        ("patient.1", {**CAT, "handling": {"grade": -1}}, Problem("/handling/grade", "below_minimum")),
+        ("patient.1", {**CAT, "sites_not_used": [{"site": "forearm", "why": "wound", "until_day": 80_001}]},
+         Problem("/sites_not_used/0/until_day", "above_maximum")),
+        ("patient.1", {**CAT, "identifiers": [{"kind": "chip", "text": ""}]}, Problem("/identifiers/0/text", "too_short")),
+    ],
+)
+def test_the_limits_of_a_bag_and_of_what_is_told_of_an_animal(name: str, document: Any, problem: Problem | None) -> None:
+    assert check(name, document) == problem
+
+
 def measurement(*readings: dict[str, Any], **more: Any) -> dict[str, Any]:
     return {"species": "dog", "sets": [{"method": "doppler", "readings": list(readings)}], **more}
 

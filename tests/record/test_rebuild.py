@@ -8,7 +8,7 @@ import pytest
 from flask import Flask
 from sqlalchemy import text
 
-from quietcuff.record import journal, measurements, patients, projections
+from quietcuff.record import bags, journal, measurements, patients, projections
 from quietcuff.record.database import found_practice, practice_room, reading, writing
 from quietcuff.record.rebuild import rebuild_all, rebuild_practice, row_prints
 from quietcuff.sync.receive import receive
@@ -16,6 +16,7 @@ from tests.sync.letters import NOW_MS, Phone, answers, bundle
 
 PRACTICE = "01890000-0000-7000-8000-000000000001"
 OTHER = "01890000-0000-7000-8000-000000000002"
+NOTHING_DIFFERS = {"patients": 0, "measurements": 0, "bags": 0}
 
 
 @pytest.fixture
@@ -31,6 +32,8 @@ def phone(record: Flask) -> Phone:
     wrong["assessment"] = {**wrong["assessment"], "firmness": "other"}
     letters = [phone.measurement(late["id"]), early, first, wrong, phone.patient("Newer", amends=early["id"])]
     letters += [phone.measurement(early["id"], amends=first["id"]), late, phone.patient("Newest", amends=early["id"])]
+    van = phone.bag("Van")
+    letters += [phone.bag("Van, repacked", amends=van["id"]), van]
     for practice in (PRACTICE, OTHER):
         _, said = answers(receive(practice, phone.device, bundle(phone.pairs(*letters)), None, NOW_MS))
         assert [one["answer"] for one in said] == ["stored"] * len(letters)
@@ -45,11 +48,11 @@ def prints(practice: str = PRACTICE) -> list[dict[str, str]]:
 def test_replaying_the_journal_gives_the_same_rows(phone: Phone, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr("quietcuff.record.rebuild.PAGE_ENTRIES", 3)
     before = prints()
-    assert [len(table) for table in before] == [2, 3]
+    assert [len(table) for table in before] == [2, 3, 1]
     said: list[str] = []
     assert rebuild_all(said.append) == 0
     assert prints() == before
-    assert len(said) == 4
+    assert len(said) == 6
 
 
 def test_a_letter_is_read_again_as_it_was_read_first(record: Flask) -> None:
@@ -61,7 +64,7 @@ def test_a_letter_is_read_again_as_it_was_read_first(record: Flask) -> None:
     letter |= {"made_at_ms": float(letter["made_at_ms"]), "assessment": {**letter["assessment"], "result_set": 0.0}}
     receive(PRACTICE, phone.device, bundle(phone.pairs(letter)), None, NOW_MS)
     before = prints()
-    assert {one.table: len(one.differing) for one in rebuild_practice(PRACTICE)} == {"patients": 0, "measurements": 0}
+    assert {one.table: len(one.differing) for one in rebuild_practice(PRACTICE)} == NOTHING_DIFFERS
     assert prints() == before
 
 
@@ -70,6 +73,8 @@ def test_a_letter_is_read_again_as_it_was_read_first(record: Flask) -> None:
     [
         ("patients", "UPDATE patients SET name = 'Planted' WHERE practice = :p AND name = 'Newest'"),
         ("patients", "DELETE FROM patients WHERE practice = :p AND name = 'Newest'"),
+        ("bags", "UPDATE bags SET body = '{}' WHERE practice = :p"),
+        ("bags", "DELETE FROM bags WHERE practice = :p"),
         ("measurements", "UPDATE measurements SET differs = 1 - differs WHERE practice = :p AND amended = 1"),
         (
             "measurements",
@@ -85,7 +90,7 @@ def test_a_planted_difference_is_seen_and_mended(phone: Phone, table: str, plant
         orm.execute(text(plant), {"p": PRACTICE})
     assert prints() != before
     differing = {one.table: len(one.differing) for one in rebuild_practice(PRACTICE)}
-    assert differing == {"patients": 0, "measurements": 0, table: 1}
+    assert differing == {**NOTHING_DIFFERS, table: 1}
     assert prints() == before
     assert rebuild_all(lambda line: None) == 0
 
@@ -107,6 +112,21 @@ def test_the_latest_amendment_stands(phone: Phone) -> None:
     with reading() as connection:
         names = [(one["name"], one["amended"]) for one in patients.all_patients(connection, PRACTICE)]
     assert names == [("Late", 0), ("Newest", 1)]
+
+
+def test_a_bag_has_the_whole_body_of_its_latest_letter_and_no_other_practice_sees_it(record: Flask) -> None:
+    phone = Phone(8)
+    with writing() as orm:
+        found_practice(orm, PRACTICE, "P", NOW_MS)
+        found_practice(orm, OTHER, "Q", NOW_MS)
+    van, attic = phone.bag("Van"), phone.bag("Attic \x00")
+    repacked = phone.letter("bag", {"name": "Van", "cuffs": [{"width_mm": 30}]}, amends=van["id"], reason="one lost")
+    receive(PRACTICE, phone.device, bundle(phone.pairs(van, attic, repacked)), None, NOW_MS)
+    with reading() as connection:
+        found = [(one["bag"], one["name"], one["body"], one["amended"]) for one in bags.all_bags(connection, PRACTICE)]
+        assert bags.all_bags(connection, OTHER) == []
+    kept_attic = (attic["id"], "Attic \ufffd", attic["body"], 0)
+    assert found == [kept_attic, (van["id"], "Van", {"name": "Van", "cuffs": [{"width_mm": 30}]}, 1)]
 
 
 def test_a_measurement_before_its_patient_dangles_until_the_patient_comes(record: Flask) -> None:

@@ -65,6 +65,13 @@ class Phone:
         """An animal."""
         return self.letter("patient", {"species": species, "name": name}, **more)
 
+    def bag(self, name: str = "Van bag", **more: Any) -> Letter:
+        """A bag with two cuffs, a gauge and a machine; invented."""
+        gauge = {"name": "Gauge 1", "type": "aneroid", "checked_on_day": 20_000}
+        machine = {"name": "Machine 1", "validated_in": ["dog"], "validated_by": "Somewhere"}
+        cuffs = [{"width_mm": 25, "mark": "red"}, {"width_mm": 40}]
+        return self.letter("bag", {"name": name, "cuffs": cuffs, "gauges": [gauge], "machines": [machine]}, **more)
+
     def body(self, patient: str, readings: int = 8) -> dict[str, Any]:
         """One visit's work: one set of Doppler readings that agree more often than not."""
         level = self.random.randint(115, 190)

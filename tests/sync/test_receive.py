@@ -14,7 +14,7 @@ from flask import Flask
 from sqlalchemy import text
 
 from quietcuff.contract.wire import check
-from quietcuff.record import measurements, patients
+from quietcuff.record import journal, measurements, patients
 from quietcuff.record.database import found_practice, reading, writing
 from quietcuff.record.errors import PracticeUnknown
 from quietcuff.sync.receive import receive
@@ -162,6 +162,40 @@ def test_an_amendment_replaces_the_whole_body_and_says_so() -> None:
     with reading() as connection:
         [seen] = patients.all_patients(connection, PRACTICE)
     assert (seen["patient"], seen["name"], seen["mark"], seen["amended"]) == (cat["id"], "Mirabel", None, 1)
+
+
+def test_a_bag_is_filed_and_a_spoiled_one_is_refused_by_its_place() -> None:
+    phone = Phone()
+    good, amended, bad, nameless = phone.bag(), phone.bag("Repacked"), phone.bag(), phone.bag()
+    amended |= {"amends": good["id"], "reason": "a cuff came"}
+    bad["body"]["cuffs"][1]["width_mm"] = 0
+    del nameless["body"]["name"]
+    said = push(phone, phone.pairs(good, amended, bad, nameless))
+    assert [(one["answer"], one.get("code"), one.get("path")) for one in said] == [
+        ("stored", None, None),
+        ("stored", None, None),
+        ("refused", "schema_invalid", "/body/cuffs/1/width_mm"),
+        ("refused", "schema_invalid", "/body/name"),
+    ]
+
+
+def test_a_patient_amended_with_all_it_may_say_is_filed_whole() -> None:
+    """The journal keeps the very bytes; the projection tells the new name."""
+    phone = Phone()
+    cat = phone.patient("Mira")
+    whole = phone.patient("Mira B", amends=cat["id"], reason="two Miras")
+    whole["body"] |= {
+        "identifiers": [{"kind": "chip", "text": "276098100000001"}],
+        "sites_not_used": [{"site": "forearm", "side": "left", "why": "catheter", "until_day": 20_700}],
+        "handling": {"grade": 2, "trick": "towel over the head"},
+        "bruises": True,
+    }
+    assert [one["answer"] for one in push(phone, phone.pairs(cat, whole))] == ["stored", "stored"]
+    with reading() as connection:
+        [seen] = patients.all_patients(connection, PRACTICE)
+        letters = journal.letters_read(journal.entries_between(connection, PRACTICE, 0, 2))
+    assert (seen["patient"], seen["name"]) == (cat["id"], "Mira B")
+    assert [letter["body"] for _, letter in letters] == [cat["body"], whole["body"]]
 
 
 def test_what_a_revoked_phone_hands_in_waits_and_what_it_had_filed_stays_filed() -> None:

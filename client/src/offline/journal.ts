@@ -4,15 +4,16 @@
  */
 import { type Signal, signal } from "@preact/signals";
 import { type Around, type Word, browserAround } from "./around.ts";
-import { open, seal, sealBytes } from "./boxes.ts";
+import { seal, sealBytes } from "./boxes.ts";
 import { type Database, database } from "./database.ts";
 import { isId, newId } from "./ids.ts";
 import { makeLetter, sha256 } from "./letter_bytes.ts";
 import type * as Types from "./phone_types.ts";
-import { patientsOf, visitsOf } from "./projection.ts";
+import { bagsOf, patientsOf, visitsOf } from "./projection.ts";
 import { type Opened, readDrafts, readKnown, readOutbox } from "./reading.ts";
 import { OUTBOX, practiceLayout } from "./rows.ts";
 import { type Sending, sending } from "./sending.ts";
+import { readSetting, settingRow } from "./settings.ts";
 import { type Place, readPlace, signIn } from "./sign_in.ts";
 import { NOT_TRYING, type Trying, statusNow } from "./status.ts";
 import type { Pace } from "./pace.ts";
@@ -112,24 +113,20 @@ class OpenPhone implements Types.Phone {
     return this.who.value === undefined ? [] : patientsOf(await readKnown(this.#shelfOrThrow(), this.#opened));
   }
 
+  async bags(): Promise<Types.BagCard[]> {
+    return this.who.value === undefined ? [] : bagsOf(await readKnown(this.#shelfOrThrow(), this.#opened));
+  }
+
   async visits(patient: string): Promise<Types.Visit[]> {
     return this.who.value === undefined ? [] : visitsOf(await readKnown(this.#shelfOrThrow(), this.#opened), patient);
   }
 
   remember(name: string, value: unknown): Promise<void> {
-    return this.#inOrder(async () => {
-      const { key } = this.#shelfOrThrow();
-      const row = `own:${key.practice}/${name}`;
-      await writes.putMeta(this.#outbox, [{ name: row, box: await seal(key, "meta", row, value) }]);
-    });
+    return this.#inOrder(async () => writes.putMeta(this.#outbox, [await settingRow(this.#shelfOrThrow(), name, value)]));
   }
 
   async recall(name: string): Promise<unknown> {
-    if (this.who.value === undefined) return undefined;
-    const { key } = this.#shelfOrThrow();
-    const row = `own:${key.practice}/${name}`;
-    const found = await readMeta(this.#outbox, row);
-    return found?.box && open(key, "meta", row, found.box);
+    return this.who.value === undefined ? undefined : readSetting(this.#shelfOrThrow(), name);
   }
 
   async signIn(login: string, password: string): Promise<Types.SignedIn> {

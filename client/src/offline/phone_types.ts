@@ -67,13 +67,13 @@ export interface Draft {
   readonly content: unknown;
 }
 
-export type Kind = "patient" | "measurement";
+export type Kind = "patient" | "measurement" | "bag";
 
 /** What the author states; id, author, times, basis are added at filing. */
 export interface LetterParts {
   readonly kind: Kind;
   readonly body: object;
-  /** Name of the rule set, with `assessment`: both for a measurement, none for a patient. */
+  /** Name of the rule set, with `assessment`: both for a measurement, none for anything else. */
   readonly rules?: string;
   readonly assessment?: object;
   /** Id of the first letter this one replaces, with the whole new body. */
@@ -144,6 +144,15 @@ export interface PatientCard {
   readonly lastVisitMs?: number;
 }
 
+/** What a bag's latest letter says, and where it stands. */
+export interface BagCard {
+  /** Id of the bag's first letter: what an amendment names. */
+  readonly id: string;
+  readonly letter: Letter;
+  /** The server has answered for this letter; false = on this phone only. */
+  readonly inRecord: boolean;
+}
+
 /** One measurement in its latest wording. */
 export interface Visit {
   /** Id of the measurement's first letter. */
@@ -180,6 +189,8 @@ export interface Phone {
   outbox(): Promise<OutboxEntry[]>;
   /** By latest visit, newest first, then by name. */
   patients(): Promise<PatientCard[]>;
+  /** Each in its latest wording, by name. */
+  bags(): Promise<BagCard[]>;
   /** Of one patient, newest first. */
   visits(patient: string): Promise<Visit[]>;
   /** A small setting of this practice on this phone (the bag's widths), boxed like everything else. */

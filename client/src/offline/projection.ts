@@ -1,8 +1,8 @@
 /**
- * Turns letters into patients and visits: amendments replace what they amend, one letter known twice counts once.
+ * Turns letters into patients, visits and bags: amendments replace what they amend, one letter known twice counts once.
  * Pure: the same letters in any order give the same answer. It discards no wording; earlier ones stay readable.
  */
-import type { EntryState, Letter, PatientCard, Visit } from "./phone_types.ts";
+import type { BagCard, EntryState, Letter, PatientCard, Visit } from "./phone_types.ts";
 
 /** A letter and where it stands, from a pull or from this phone's own entries. */
 export interface Known {
@@ -40,6 +40,13 @@ export function visitsOf(known: readonly Known[], patient: string): Visit[] {
   return visits
     .filter((visit) => visit.patient === patient)
     .sort((a, b) => b.startedMs - a.startedMs || inOrder(b.id, a.id));
+}
+
+/** Bags by name, each in its latest wording. */
+export function bagsOf(known: readonly Known[]): BagCard[] {
+  const lines = linesOf(known).filter(({ standing }) => standing.letter.kind === "bag");
+  const cards = lines.map(({ id, standing: { letter, inRecord } }) => ({ id, letter, inRecord }));
+  return cards.sort((a, b) => inOrder(nameOf(a), nameOf(b)) || inOrder(a.id, b.id));
 }
 
 function visitLines(lines: readonly Line[]): Line[] {
@@ -120,7 +127,7 @@ function inRecordOrder(a: Known, b: Known): number {
   return (a.number ?? 0) - (b.number ?? 0) || inOrder(a.letter.id, b.letter.id);
 }
 
-function nameOf(card: PatientCard): string {
+function nameOf(card: PatientCard | BagCard): string {
   return String(card.letter.body["name"] ?? "").toLowerCase();
 }
 

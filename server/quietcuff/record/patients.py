@@ -1,4 +1,4 @@
-"""The animals of a practice, each with its latest whole body, read out of letters of kind `patient`.
+"""The animals of a practice: who each is, as the latest of its letters of kind `patient` says.
 
 A patient's id is the id of its first letter. Must not merge bodies field by field: an amendment carries all of it.
 """

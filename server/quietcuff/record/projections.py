@@ -8,10 +8,10 @@ from __future__ import annotations
 
 from sqlalchemy import Connection
 
-from quietcuff.record import measurements, patients
+from quietcuff.record import bags, measurements, patients
 from quietcuff.record.entries import ToldEntries
 
-PROJECTIONS = (patients, measurements)
+PROJECTIONS = (patients, measurements, bags)
 TABLES = tuple(projection.TABLE for projection in PROJECTIONS)
 
 

@@ -5,7 +5,7 @@ A new file with a table is added here; a test compares with what the files say.
 
 from __future__ import annotations
 
-from quietcuff.record import database, journal, measurements, patients, people, tray
+from quietcuff.record import bags, database, journal, measurements, patients, people, tray
 
-FILES = (database, journal, measurements, patients, people, tray)
+FILES = (bags, database, journal, measurements, patients, people, tray)
 METADATA = database.db.metadata

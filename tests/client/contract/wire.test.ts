@@ -24,6 +24,23 @@ test("good documents have no problem", () => {
   expect(checkMeasurement(visit([{ id: "a", beyond: "no_sound" }], { patient: ID }))).toBeUndefined();
 });
 
+test("good documents with all that an animal, a bag and a visit may say", () => {
+  const sites = [{ site: "forearm", side: "left", why: "catheter", until_day: 20_000 }, { site: "tail_base", why: "missing" }];
+  const identifiers = [{ kind: "chip", text: "276098100000001" }];
+  const whole = { ...patient, identifiers, sites_not_used: sites, handling: { grade: 0, trick: "slowly" }, bruises: false };
+  expect(check("patient.1", whole)).toBeUndefined();
+  const probe = { name: "Probe", validated_in: ["dog", "cat"], validated_by: "somewhere", checked_on_day: 0 };
+  expect(check("bag.1", { name: "Van" })).toBeUndefined();
+  const cuffs = [{ width_mm: 1 }, { width_mm: 500, mark: "blue" }];
+  const gauges = [{ name: "G", type: "digital" }];
+  expect(check("bag.1", { name: "Van", cuffs, gauges, detectors: [probe], machines: [probe] })).toBeUndefined();
+  const ready = { breathing_easy: true, awake: true, no_pain: false, safe_to_handle: true };
+  const outcome = { kind: "not_today", why: "in_pain", note: "helped first" };
+  const drugs = [{ group: "beta_blocker", hours: 3 }, { group: "not_known" }];
+  const said = { ready, outcome, drugs, circumstances: ["examined"], signs: ["eye"], owner_present: true };
+  expect(checkMeasurement(visit([], said))).toBeUndefined();
+});
+
 describe("codes", () => {
   test.each([
     ["patient.1", [], "", "not_an_object"],
@@ -41,6 +58,24 @@ describe("codes", () => {
     ["patient.1", { ...patient, born_on_day: 2 ** 60 }, "/born_on_day", "above_maximum"],
     ["patient.1", { name: "Mo" }, "/species", "missing"],
     ["patient.1", {}, "/species", "missing"],
+    ["patient.1", { ...patient, identifiers: [{ kind: "passport", text: "1" }] }, "/identifiers/0/kind", "not_in_list"],
+    ["patient.1", { ...patient, identifiers: [{ kind: "chip" }] }, "/identifiers/0/text", "missing"],
+    ["patient.1", { ...patient, identifiers: Array(9).fill({ kind: "tag", text: "1" }) }, "/identifiers", "too_many_items"],
+    ["patient.1", { ...patient, sites_not_used: [{ site: "ear", why: "wound" }] }, "/sites_not_used/0/site", "not_in_list"],
+    ["patient.1", { ...patient, sites_not_used: [{ site: "forearm" }] }, "/sites_not_used/0/why", "missing"],
+    ["patient.1", { ...patient, handling: { grade: 4 } }, "/handling/grade", "above_maximum"],
+    ["patient.1", { ...patient, handling: { trick: "slowly" } }, "/handling/grade", "missing"],
+    ["patient.1", { ...patient, bruises: "yes" }, "/bruises", "not_true_or_false"],
+    ["bag.1", {}, "/name", "missing"],
+    ["bag.1", { name: "Van", cuffs: [{ width_mm: 0 }] }, "/cuffs/0/width_mm", "below_minimum"],
+    ["bag.1", { name: "Van", cuffs: [{ width_mm: 501 }] }, "/cuffs/0/width_mm", "above_maximum"],
+    ["bag.1", { name: "Van", cuffs: Array(31).fill({ width_mm: 25 }) }, "/cuffs", "too_many_items"],
+    ["bag.1", { name: "Van", gauges: [{ name: "G" }] }, "/gauges/0/type", "missing"],
+    ["bag.1", { name: "Van", machines: [{ name: "M", validated_in: ["rabbit"] }] }, "/machines/0/validated_in/0", "not_in_list"],
+    ["measurement.1", visit([], { ready: { awake: 1 } }), "/ready/awake", "not_true_or_false"],
+    ["measurement.1", visit([], { outcome: { kind: "not_today" } }), "/outcome/why", "missing"],
+    ["measurement.1", visit([], { drugs: [{ group: "vitamin" }] }), "/drugs/0/group", "not_in_list"],
+    ["measurement.1", visit([], { circumstances: ["bored"] }), "/circumstances/0", "not_in_list"],
     ["measurement.1", { species: "dog", sets: {} }, "/sets", "not_a_list"],
     ["measurement.1", { species: "dog", sets: [] }, "/sets", "too_few_items"],
     ["measurement.1", visit([], { signs: Array(7).fill("eye") }), "/signs", "too_many_items"],

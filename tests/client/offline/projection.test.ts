@@ -1,7 +1,7 @@
 /** Patients and visits out of letters: amended, known twice, in any order, half in the record. Invented cases. */
 import { describe, expect, it } from "vitest";
 import type { Letter } from "../../../client/src/offline/journal.ts";
-import { type Known, patientsOf, visitsOf } from "../../../client/src/offline/projection.ts";
+import { type Known, bagsOf, patientsOf, visitsOf } from "../../../client/src/offline/projection.ts";
 import { CAT, FakePhone, measurement, quiet, strangeLetter } from "./window.ts";
 
 function letter(id: string, kind: string, body: object, more: object = {}): Letter {
@@ -72,6 +72,23 @@ describe("letters become", () => {
     }
   });
 
+  it("bags in their latest wording, by name, and nothing but bags", () => {
+    const van = { name: "van", cuffs: [{ width_mm: 25 }] };
+    const known: Known[] = [
+      ...KNOWN,
+      pulled(6, letter("b1", "bag", van)),
+      pulled(7, letter("b2", "bag", { name: "Attic" })),
+      own(3, letter("b3", "bag", { ...van, cuffs: [] }, { amends: "b1", reason: "lost" })),
+    ];
+    for (const mixed of [known, [...known].reverse()]) {
+      expect(bagsOf(mixed)).toEqual([
+        { id: "b2", letter: letter("b2", "bag", { name: "Attic" }), inRecord: true },
+        { id: "b1", letter: known[9]?.letter, inRecord: false },
+      ]);
+      expect(patientsOf(mixed)).toHaveLength(2);
+    }
+  });
+
   it("something even from letters that amend each other in a circle, or something unknown", () => {
     const circle = [letter("a", "patient", CAT, { amends: "b" }), letter("b", "patient", CAT, { amends: "a" })];
     expect(patientsOf(circle.map((one, at) => pulled(at + 1, one))).length).toBeGreaterThan(0);
@@ -110,6 +127,25 @@ describe("on a phone", () => {
     await quiet(phone);
     const standing = { id: first.id, inRecord: false, state: "refused", code: "schema_invalid" };
     expect(await phone.visits(id)).toMatchObject([{ ...standing, earlier: [{ id: first.id }] }]);
+  });
+
+  it("an amended patient and bag show their latest own wording at once, and the record's after", async () => {
+    const shared = new FakePhone();
+    const { phone } = await shared.signedIn();
+    shared.server.fault = () => ({ failed: "no_network" });
+    const [cat, van] = [await phone.file({ kind: "patient", body: CAT }), await phone.file({ kind: "bag", body: { name: "Van" } })];
+    const whole = { ...CAT, name: "Bella B", sites_not_used: [{ site: "tail_base", why: "missing" }], bruises: true };
+    await phone.file({ kind: "patient", body: whole, amends: cat.id, reason: "two Bellas" });
+    await phone.file({ kind: "bag", body: { name: "Van", cuffs: [{ width_mm: 30 }] }, amends: van.id });
+    expect(await phone.patients()).toMatchObject([{ id: cat.id, letter: { body: whole }, inRecord: false, amendments: 1 }]);
+    expect(await phone.bags()).toMatchObject([{ id: van.id, letter: { body: { cuffs: [{ width_mm: 30 }] } }, inRecord: false }]);
+    shared.server.fault = () => undefined;
+    await phone.syncNow();
+    await quiet(phone);
+    expect(await phone.patients()).toMatchObject([{ id: cat.id, letter: { body: whole }, inRecord: true }]);
+    expect(await phone.bags()).toMatchObject([{ id: van.id, inRecord: true }]);
+    await phone.signOut();
+    expect(await phone.bags()).toEqual([]);
   });
 
   it("another phone's patient and visits are there after a pull", async () => {

@@ -99,6 +99,7 @@ describe("pages", () => {
     await phone.syncNow();
     expect((await kept()).cursor?.position).toBe(1);
     expect(phone.status.value.network).toBeUndefined();
+    expect([await phone.patients(), await phone.bags()]).toEqual([[], []]); // kept, and shown as nothing else
   });
 
   it("say how far the phone's clock is from the server's, and letters carry it", async () => {
