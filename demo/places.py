@@ -1,0 +1,304 @@
+"""Every screen and state of the app, and the steps that lead there: names, roles and words only, as a person finds them.
+
+Used by whoever has to see all screens: the checks under tests/design and the pictures of the gallery. It expects nothing of a
+screen but to be there. It stands in the demo, because the demo may not lean on the tests and both need the same list.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from playwright.sync_api import Locator, Page
+
+
+@dataclass(frozen=True)
+class Walk:
+    """One phone on its way: `page`, the origin it talks to, how to sign in, and a known animal of its record."""
+
+    page: Page
+    url: str
+    login: str
+    password: str
+    animal: str = "Marrow"
+
+    def to(self, address: str, heading: str) -> None:
+        """The screen of this hash, once its heading stands there."""
+        self.page.goto(self.url + "/" + address)
+        self.sees("heading", heading)
+
+    def sees(self, role: str, name: str) -> None:
+        """Waits for something of this role that bears this name."""
+        self.page.get_by_role(role, name=name).first.wait_for()  # type: ignore[arg-type]  # roles are words here
+
+    def button(self, name: str) -> Locator:
+        """The button of exactly this name."""
+        return self.page.get_by_role("button", name=name, exact=True).first
+
+    def tap(self, name: str) -> None:
+        """Taps it."""
+        self.button(name).click()
+
+    def choose(self, group: str, name: str) -> None:
+        """One answer of a group of radio buttons."""
+        self.page.get_by_role("group", name=group).first.get_by_role("radio", name=name, exact=True).check(force=True)
+
+    def fill(self, label: str, text: str) -> None:
+        """Types into the field of this label."""
+        self.page.get_by_label(label, exact=True).first.fill(text)
+
+    def shows(self, text: str) -> None:
+        """Waits for a piece of text."""
+        self.page.get_by_text(text).first.wait_for()
+
+
+@dataclass(frozen=True)
+class Place:
+    """A screen in one state. `steps` lead there from the place before it in the list, or from anywhere when `alone`."""
+
+    name: str
+    steps: Callable[[Walk], None]
+    alone: bool = True
+
+
+# --- what several places begin with ----------------------------------------------------------------------------------------
+
+
+def to_round(walk: Walk) -> None:
+    """The list of animals."""
+    walk.to("#/round", "Round")
+
+
+def to_animal(walk: Walk) -> None:
+    """The page of the known animal."""
+    to_round(walk)
+    walk.page.get_by_role("link", name=walk.animal).last.click()
+    walk.sees("heading", walk.animal)
+
+
+def begin(walk: Walk, species: str) -> None:
+    """A measurement without an animal, at its first part."""
+    to_round(walk)
+    walk.tap(f"A {species}")
+    walk.sees("button", "Show Readings")
+
+
+def take(walk: Walk, *readings: int) -> None:
+    """Readings by Doppler, typed on a keyboard; no two neighbours alike, since that is asked about as a second tap."""
+    for count, reading in enumerate(readings, 1):
+        walk.page.get_by_label("Systolic", exact=True).click()
+        walk.page.keyboard.type(str(reading))
+        walk.page.keyboard.press("Enter")
+        walk.sees("button", "1 reading" if count == 1 else f"All {count} readings")
+
+
+def to_result(species: str, *readings: int, state: str = "Awake") -> Callable[[Walk], None]:
+    """A whole series up to its result."""
+
+    def steps(walk: Walk) -> None:
+        begin(walk, species)
+        walk.tap("Show Calm")
+        walk.choose("State", state)
+        walk.tap("Show Readings")
+        take(walk, *readings)
+        walk.tap("Finish")
+        walk.sees("region", "Result")
+
+    return steps
+
+
+# --- the places ------------------------------------------------------------------------------------------------------------
+
+
+def _sign_in_problems(walk: Walk) -> None:
+    walk.tap("Sign in")
+    walk.sees("heading", "There is a problem")
+
+
+def _first_round(walk: Walk) -> None:
+    walk.fill("Login", walk.login)
+    walk.fill("Password", walk.password)
+    walk.tap("Sign in")
+    walk.sees("heading", "Round")
+
+
+def _add_animal(walk: Walk) -> None:
+    to_round(walk)
+    walk.tap("Add animal")
+    walk.sees("button", "Save animal")
+
+
+def _add_animal_problems(walk: Walk) -> None:
+    walk.tap("Save animal")
+    walk.sees("heading", "There is a problem")
+
+
+def _new_animal(walk: Walk) -> None:
+    walk.choose("Species", "Cat")
+    walk.fill("Name", walk.animal)
+    walk.fill("Mark", "grey tabby, notch in the left ear")
+    walk.tap("Save animal")
+    walk.sees("heading", walk.animal)
+
+
+def _ready(walk: Walk) -> None:
+    to_animal(walk)
+    walk.tap("Measure")
+    walk.sees("button", "Show Ready?")
+
+
+def _calm(walk: Walk) -> None:
+    walk.tap("Show Calm")
+    walk.sees("group", "Demeanour")
+
+
+def _calmed(walk: Walk) -> None:
+    walk.choose("State", "Calmed by a drug")
+    walk.sees("group", "Group of the drug")
+
+
+def _cuff(walk: Walk) -> None:
+    walk.tap("Show Cuff")
+    walk.sees("group", "Method")
+
+
+def _cuff_problem(walk: Walk) -> None:
+    walk.fill("Limb circumference", "thirteen")
+    walk.tap("Next: readings")
+    walk.sees("heading", "There is a problem")
+
+
+def _cuff_mended(walk: Walk) -> None:
+    walk.fill("Limb circumference", "8.5")
+    walk.shows("= 85 mm")
+
+
+def _readings_empty(walk: Walk) -> None:
+    walk.tap("Show Readings")
+    walk.sees("button", "Add")
+
+
+def _readings(walk: Walk) -> None:
+    take(walk, 168, 142, 138)
+    walk.page.keyboard.type("14")
+
+
+def _unlikely(walk: Walk) -> None:
+    walk.fill("Systolic", "340")
+    walk.tap("Add")
+    walk.sees("button", "Keep")
+
+
+def _reasons(walk: Walk) -> None:
+    walk.tap("Fix")
+    walk.tap("Set aside")
+    walk.sees("heading", "Why set aside 138?")
+
+
+def _all_readings(walk: Walk) -> None:
+    walk.tap("Moved")
+    walk.tap("All 3 readings")
+    walk.page.get_by_role("button", name="Reading 2").click()
+    walk.sees("button", "Back to the keys")
+
+
+def _why_new_set(walk: Walk) -> None:
+    walk.tap("Back to the keys")
+    walk.tap("New set")
+    walk.sees("heading", "Why a new set?")
+
+
+def _second_tap(walk: Walk) -> None:
+    walk.tap("Back to the keys")
+    walk.fill("Systolic", "140")
+    walk.page.keyboard.press("Enter")
+    walk.page.keyboard.press("Enter")
+    walk.sees("button", "Once is right")
+
+
+def _readings_several(walk: Walk) -> None:
+    walk.tap("Once is right")
+    walk.tap("New set")
+    walk.tap("Another method")
+    walk.page.get_by_label("Diastolic", exact=True).wait_for()
+
+
+def _choose_animal(walk: Walk) -> None:
+    walk.tap("File")
+    walk.sees("heading", "Which animal was this?")
+
+
+def _filed(walk: Walk) -> None:
+    walk.tap(f"Choose {walk.animal}")
+    walk.tap("File")
+    walk.shows("Filed:")
+
+
+def _patient_with_a_visit(walk: Walk) -> None:
+    to_animal(walk)
+    walk.page.get_by_text("How this was worked out").first.click()
+
+
+def _screen(address: str, heading: str) -> Callable[[Walk], None]:
+    return lambda walk: walk.to(address, heading)
+
+
+SIGNED_OUT: Sequence[Place] = (
+    Place("sign-in", lambda walk: walk.to("#/sign-in", "Sign in")),
+    Place("sign-in-problems", _sign_in_problems, alone=False),
+)
+
+SIGNED_IN: Sequence[Place] = (
+    Place("round-first", _first_round),
+    Place("add-animal", _add_animal),
+    Place("add-animal-problems", _add_animal_problems, alone=False),
+    Place("patient-new", _new_animal, alone=False),
+    Place("measure-ready", _ready),
+    Place("measure-calm", _calm, alone=False),
+    Place("measure-calm-drug", _calmed, alone=False),
+    Place("measure-cuff", _cuff, alone=False),
+    Place("measure-cuff-problem", _cuff_problem, alone=False),
+    Place("measure-cuff-mended", _cuff_mended, alone=False),
+    Place("measure-readings-none", _readings_empty, alone=False),
+    Place("measure-readings", _readings, alone=False),
+    Place("measure-readings-unlikely", _unlikely, alone=False),
+    Place("measure-readings-reasons", _reasons, alone=False),
+    Place("measure-readings-all", _all_readings, alone=False),
+    Place("measure-readings-new-set", _why_new_set, alone=False),
+    Place("measure-readings-second-tap", _second_tap, alone=False),
+    Place("measure-readings-machine", _readings_several, alone=False),
+    # the first does not count; means of the rest by hand: 128, 146, 168, 198
+    Place("result-minimal", to_result("dog", 140, 128, 127, 129, 126, 130)),
+    Place("result-low", to_result("dog", 150, 146, 145, 147, 144, 148)),
+    Place("result-moderate", to_result("cat", 180, 168, 167, 169, 166, 170)),
+    Place("result-high", to_result("cat", 205, 198, 197, 199, 196, 200)),
+    Place("result-too-few", to_result("dog", 150, 142)),
+    Place("result-scattered", to_result("cat", 236, 190, 238, 192, 234, 191, 236)),
+    Place("result-low-pressure", to_result("dog", 99, 95, 96, 94, 98, 97)),
+    Place("result-sedated", to_result("dog", 158, 151, 153, 150, 154, 152, state="Sedated")),
+    Place("result-coming-down", to_result("cat", 190, 184, 176, 168, 160, 154, 148)),
+    Place("file-choose-animal", _choose_animal, alone=False),
+    Place("round-filed", _filed, alone=False),
+    Place("patient-visit", _patient_with_a_visit),
+    Place("outbox", _screen("#/outbox", "Outbox")),
+    Place("bag", _screen("#/bag", "Bag")),
+    Place("help", _screen("#/help", "Help")),
+    Place("training", _screen("#/training", "Training")),
+    Place("this-phone", _screen("#/this-phone", "This phone")),
+    Place("nowhere", _screen("#/nowhere", "quietcuff")),
+    Place("draft-missing", _screen("#/measure/none", "Measure")),
+)
+
+PLACES: Sequence[Place] = (*SIGNED_OUT, *SIGNED_IN)
+
+
+def walked(walk: Walk, places: Sequence[Place] = PLACES) -> Iterator[Place]:
+    """Each place in the order of the list, once the phone stands there; raises with the place's name where it is not reached."""
+    for place in places:
+        try:
+            place.steps(walk)
+        except Exception as failure:
+            raise RuntimeError(f"{place.name}: not reached") from failure
+        yield place

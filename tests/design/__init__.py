@@ -1,0 +1,1 @@
+"""Checks of what people see: colours, targets, words, reach."""
