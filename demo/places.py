@@ -82,6 +82,7 @@ def _readings_empty(walk: Walk) -> None:
 def _readings(walk: Walk) -> None:
     take(walk, 168, 142, 138)
     walk.page.keyboard.type("14")
+    walk.holds("Systolic", "14")
 
 
 def _unlikely(walk: Walk) -> None:

@@ -48,6 +48,15 @@ class Walk:
         """Types into the field of this label."""
         self.page.get_by_label(label, exact=True).first.fill(text)
 
+    def holds(self, label: str, text: str) -> None:
+        """Waits until the field of this label holds this text: it paints only what is kept."""
+        field = self.page.get_by_label(label, exact=True).first
+        for _ in range(250):
+            if field.input_value() == text:
+                return
+            self.page.wait_for_timeout(20)
+        raise RuntimeError(f"{label} holds {field.input_value()!r}, not {text!r}")
+
     def shows(self, text: str) -> None:
         """Waits for a piece of text."""
         self.page.get_by_text(text).first.wait_for()
