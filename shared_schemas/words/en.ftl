@@ -47,6 +47,9 @@ look-change = Look: { $look }
 look-day = day
 look-dim = dim
 look-outdoor = sun
+hand-change = Keys for the thumb of this hand: { $hand }
+hand-right = right hand
+hand-left = left hand
 unsent-count = { $n ->
     [0] 0 not sent
     [one] 1 not sent
@@ -239,6 +242,8 @@ site-tail-base = Tail base
 field-side = Side
 side-left = Left
 side-right = Right
+side-left-letter = L
+side-right-letter = R
 field-posture = Posture
 posture-lateral = On its side
 posture-sternal = On its chest
