@@ -370,11 +370,146 @@ file-another = Another animal
 
 ## cuff and bag
 
+line-not-noted = not noted
+differs-today = What differs today
+differs-site = { $place }, used last time, is not to be used: { $why }. Choose the site.
+differs-cuff = The { $mm } mm cuff of last time is not in this bag. Choose the cuff.
+differs-instrument = { $name } of last time is not in this bag. Choose what is used today.
+differs-gauge = Last time the gauge was { $gauge }; this bag has none of that kind.
+limb-of = Measured on { $day }.
+limb-old = Measured on { $day }. Measure again if the animal has grown or changed in weight.
+limb-cm = { $cm } cm
+field-unit = Unit
+unit-cm = cm
+unit-mm = mm
+limb-of-cat = a cat
+limb-of-dog = a dog
+limb-large = { $typed } is large for { $animal }. Is it right?
+limb-small = { $typed } is small for { $animal }. Is it right?
+limb-large-meant = { $typed } is large for { $animal }. Meant { $cm } cm, which is { $mm } mm?
+limb-small-meant = { $typed } is small for { $animal }. Meant { $cm } cm, which is { $mm } mm?
+limb-take-mm = { $mm } mm
+limb-take-cm = { $cm } cm
+limb-right = { $typed } is right
+field-bag-in-use = Bag
+bag-open = Open the bag
+bag-keep = Keep these as the bag
+bag-first-name = First bag
+field-width-short = Cuff
+width-mm = { $mm } mm
+width-best = fits best
+choice-no-fit-then = Then: the tail or a lower site, or another limb. With a cuff that fits poorly there is a number and no band.
+not-used-wound = wound
+not-used-skin = sore skin
+not-used-swelling = swelling
+not-used-fracture = fracture
+not-used-catheter = catheter
+not-used-punctured = vein was punctured
+not-used-lump = lump
+not-used-clot = clot
+not-used-bandage = bandage
+not-used-painful = painful
+not-used-missing = missing
+not-used-other = not to be used
+not-used-until = { $reason }, until { $day }
+use-anyway = Use all the same
+use-anyway-of = Use all the same: { $what }
+height-not-known = Not known
+height-line = { $cm } cm { $where }
+gauge-named = { $type }: { $names }
+field-instrument-doppler = Probe
+field-instrument-oscillometric = Machine
+instrument-other = Another
+validated-not-dog = Not validated for dogs as far as the bag says.
+validated-not-cat = Not validated for cats as far as the bag says.
+validated-unknown-dog = The bag does not say whether it is validated for dogs.
+validated-unknown-cat = The bag does not say whether it is validated for cats.
+set-line = Set { $n }: { $what }
+set-began-moved = Set { $n }: cuff moved or wrapped anew
+set-began-changed = Set { $n }: another cuff
+set-began-site = Set { $n }: another site
+set-began-method = Set { $n }: another method
+set-has-readings = { $n ->
+    [one] This set has 1 reading. What you change here corrects how it was taken.
+   *[other] This set has { $n } readings. What you change here corrects how they were taken.
+  }
+set-new = Cuff moved or changed: new set
+
+bag-none = No bag yet. Save one, and Measure chooses the cuff from it.
+bag-taken-over = The widths this phone kept so far are filled in below. Save the bag to keep them.
+bag-which = Bag this phone measures with
+bag-new = Another bag
+bag-name = Name of the bag
+bag-cuffs = Cuffs
+bag-gauges = Gauges
+bag-detectors = Probes
+bag-machines = Machines
+bag-widths = Add widths, in mm
+bag-widths-hint = Like 20, 25, 30.
+bag-widths-add = Add cuffs
+bag-add-gauges = Add gauge
+bag-add-detectors = Add probe
+bag-add-machines = Add machine
+bag-cuff = { $mm } mm
+bag-cuff-marked = { $mm } mm, { $mark }
+bag-change = Change { $what }
+bag-remove = Take out
+bag-remove-of = Take out { $what }
+bag-empty = None noted
+bag-mark = Mark on the cuff
+bag-mark-hint = What tells it from the next one. May stay empty.
+bag-thing-name = Name
+bag-type = Kind
+bag-validated = Validated for
+bag-validated-unknown = Not known
+bag-validated-dog = Dogs
+bag-validated-cat = Cats
+bag-validated-both = Dogs and cats
+bag-validated-none = Neither
+bag-validated-by = Where that is published
+bag-checked = Last check
+bag-checked-today = Checked today
+bag-done = Put into the bag
+bag-give-up = Leave as it was
+bag-line-validated-unknown = validation not known
+bag-line-validated-dog = validated for dogs
+bag-line-validated-cat = validated for cats
+bag-line-validated-both = validated for dogs and cats
+bag-line-validated-none = validated for neither dogs nor cats
+bag-line-checked = checked { $day }
+bag-line-not-checked = no check noted
+bag-save = Save bag
+bag-drop-changes = Drop the changes
+bag-not-saved = Changed, and not in the bag yet
+bag-changed-meanwhile = Somebody saved this bag since you began. Saving replaces what they wrote.
+bag-undo = Undo: { $what }
+bag-act-out = { $what } taken out
+bag-act-in = { $what } added
+bag-act-changed = { $what } changed
+ask-bag-name = Give the bag a name
+ask-too-long = { $field } must be { $most } characters or fewer
+ask-thing-name = Give it a name
+ask-bag-full = A bag holds { $most } at most
+
 ## readings and result
 
 ## patient and round
 
 ## first minutes, help, training
+
+page-title-training = Training: { $title }
+training-word = Training: not the record
+training-not-filed = Training: not filed in the record.
+state-training = Training only
+help-back = Back
+install-title = On the home screen
+install-why = Do this before the first entry: the app on the home screen keeps its own store, apart from the browser's, and browsers clear what belongs to a tab sooner.
+install-ask = Put it on the home screen
+install-share = Tap the browser's share button, then Add to Home Screen. Open the app from there.
+install-menu = Open the browser's menu, then Add to Home screen or Install. Open the app from there.
+install-desk = Open the browser's menu, then Install. Open the app from there.
+install-browser = Go on in the browser
+ready-not-line = Not ready to work without a network: what is missing
 
 ## rules: verdicts, cautions, categories, how this was worked out
 
