@@ -14,11 +14,14 @@ import "./look/round.css";
 import "./look/help.css";
 import { hasWords, say } from "./contract/words";
 import { openPhone, PhoneTrouble } from "./offline/journal";
+import { showHand } from "./parts/hand";
 import { showLook } from "./parts/look";
+import { wasTraining } from "./parts/training_ground";
 import { App } from "./screens/app";
 import { backToPlace, rememberPlace } from "./screens/last_place";
 import { loadAll } from "./screens/later";
-import { thePhone, usePhoneOf } from "./screens/place";
+import { followLaunches } from "./screens/launched";
+import { thePhone, theRecord, usePhoneOf } from "./screens/place";
 import { keepShell } from "./worker";
 
 const ground = document.getElementById("quietcuff") as HTMLElement;
@@ -38,20 +41,34 @@ function sayTrouble(failure: unknown): void {
   );
 }
 
+/** An app ended in training starts in training; where that cannot be opened, the record is shown. */
+async function comeBackToTraining(): Promise<void> {
+  await import("./screens/training_way").then((way) => way.enterTraining()).catch(() => undefined);
+}
+
+/** Work begun and not filed, in the record or in training: no newer build may take its files away. */
+async function hasDrafts(): Promise<boolean> {
+  const drafts = await Promise.all([theRecord().drafts(), thePhone().drafts()]);
+  return drafts.flat().length > 0;
+}
+
 async function start(): Promise<void> {
   showLook();
+  showHand();
   try {
     const phone = await openPhone();
     usePhoneOf(phone);
-    await backToPlace(phone, Date.now());
+    if (wasTraining() && phone.who.value) await comeBackToTraining();
+    await backToPlace(thePhone(), Date.now());
   } catch (failure) {
     sayTrouble(failure);
     return;
   }
   rememberPlace();
+  followLaunches();
   render(<App />, ground);
   setTimeout(() => void loadAll().catch(() => undefined), LOAD_REST_AFTER_MS);
-  void keepShell(async () => (await thePhone().drafts()).length > 0).catch(() => undefined);
+  void keepShell(hasDrafts).catch(() => undefined);
 }
 
 void start();

@@ -43,6 +43,8 @@ export interface Status {
   readonly lastSentMs?: number;
   /** When the last pull came to its end, ms UTC: the record shown is "as of" then. */
   readonly lastPulledMs?: number;
+  /** Those of `unsent` that were filed for another practice: they go out when somebody of it signs in here again. */
+  readonly unsentElsewhere?: number;
   /** A hand-in is under way in this window. */
   readonly sending: boolean;
   /** Entries that wait for a person: refused, held, or set aside after five failures of their own. */
@@ -59,7 +61,10 @@ export interface Status {
   readonly keptByBrowser?: boolean;
 }
 
-/** Unfinished work. The screens own `content` (plain JSON); nothing here looks inside. */
+/**
+ * Unfinished work. The screens own `content` (plain JSON); nothing here looks inside, but for one key: with `form: true`
+ * it is a half-typed form (a new animal, say) and no measurement.
+ */
 export interface Draft {
   /** Make it with `newId()`: it becomes the letter's id, so that two windows cannot file it twice. */
   readonly id: string;
@@ -108,7 +113,8 @@ export interface Filed {
   readonly letter: Letter;
 }
 
-export type EntryState = "waiting" | "stored" | "held" | "refused";
+/** `training`: made in training, in a store of its own, and never offered to a server. */
+export type EntryState = "waiting" | "stored" | "held" | "refused" | "training";
 
 /** One of this phone's own entries, and what the server said to it. */
 export interface OutboxEntry {
@@ -178,8 +184,10 @@ export interface Phone {
   readonly status: Signal<Status>;
   /** Goes up by one after every commit, of this window or of another. Read again when it changes. */
   readonly changed: Signal<number>;
-  /** Newest first. Empty while nobody is signed in. */
+  /** Measurements not filed yet, newest first. Empty while nobody is signed in. */
   drafts(): Promise<Draft[]>;
+  /** Half-typed forms, newest first. Kept, dropped and filed like any draft. */
+  forms(): Promise<Draft[]>;
   /** Resolves when the draft is flushed to the phone's disk: only then may the screen show what was typed as kept. */
   keepDraft(draft: Draft): Promise<void>;
   dropDraft(id: string): Promise<void>;

@@ -59,6 +59,16 @@ export function putMeta(
   return inOneTransaction(outbox, ["meta"], write, durability);
 }
 
+/** The name of the row by which the self-test tries the store. */
+export const PROBE = "probe";
+
+/** The self-test has read its row back. */
+export function removeProbe(outbox: Database): Promise<void> {
+  return inOneTransaction(outbox, ["meta"], ({ meta }) => {
+    meta.delete(PROBE);
+  });
+}
+
 /** The server knows by now that nobody is signed in here. */
 export function removeSignOutDue(outbox: Database): Promise<void> {
   return inOneTransaction(outbox, ["meta"], ({ meta }) => {

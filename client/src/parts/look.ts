@@ -24,6 +24,11 @@ export const look = signal<Look>("day");
 function show(next: Look): void {
   look.value = next;
   document.documentElement.dataset["look"] = next;
+  showGround();
+}
+
+/** The browser's own bar takes the ground's colour, which look and training choose. */
+export function showGround(): void {
   const ground = getComputedStyle(document.documentElement).getPropertyValue("--ground").trim();
   document.querySelector('meta[name="theme-color"]')?.setAttribute("content", ground);
 }
@@ -35,7 +40,11 @@ export function showLook(): void {
 
 /** One tap: the next look. */
 export function nextLook(): void {
-  const next = LOOKS[(LOOKS.indexOf(look.value) + 1) % LOOKS.length] ?? "day";
+  chooseLook(LOOKS[(LOOKS.indexOf(look.value) + 1) % LOOKS.length] ?? "day");
+}
+
+/** Shows this look, and remembers it. */
+export function chooseLook(next: Look): void {
   show(next);
   try {
     localStorage.setItem(PLACE, next);

@@ -1,6 +1,8 @@
 /* Which screen is shown: by the route, and *Sign in* while nobody ever signed in here. Must not hold anything typed. */
 import type { JSX } from "preact";
 import { say } from "../contract/words";
+import { inTraining } from "../parts/training_ground";
+import "./help_way";
 import { Later } from "./later";
 import { Page } from "./page";
 import { thePhone } from "./place";
@@ -13,13 +15,14 @@ export function App(): JSX.Element {
   return (
     <>
       <UpdateLine />
-      <Screen />
+      <Screen key={inTraining.value ? "training" : "record"} />
     </>
   );
 }
 
 function Screen(): JSX.Element {
   const at = route.value;
+  if (at.at === "help") return <Later key="help" screen="help" id={at.id} />;
   if (!thePhone().who.value || at.at === "sign-in") return <SignIn />;
   switch (at.at) {
     case "round":
@@ -29,8 +32,6 @@ function Screen(): JSX.Element {
     case "training":
     case "this-phone":
       return <Later key={at.at} screen={at.at} id="" />;
-    case "help":
-      return <Later key="help" screen="help" id={at.id} />;
     case "patient":
       return <Later key={at.id} screen="patient" id={at.id} />;
     case "measure":

@@ -8,7 +8,8 @@ const PLACE = "quietcuff-place";
 /** Longer ago than this the list is the better start: the open measurement stands first on it. */
 const SAME_VISIT_MS = 4 * 3_600_000;
 
-function remembered(): string | null {
+/** The id of the measurement that was open last; null when none was. */
+export function openPlace(): string | null {
   try {
     return localStorage.getItem(PLACE);
   } catch {
@@ -21,6 +22,7 @@ export function rememberPlace(): void {
   effect(() => {
     const at = route.value;
     try {
+      if (at.at === "help") return; // read in the middle of a measurement, which is where the way back leads
       if (at.at === "measure") localStorage.setItem(PLACE, at.id);
       else localStorage.removeItem(PLACE);
     } catch {
@@ -31,7 +33,7 @@ export function rememberPlace(): void {
 
 /** At a start without an address of its own: back to the measurement that was open, when its draft is there and fresh. */
 export async function backToPlace(phone: Phone, now_ms: number): Promise<void> {
-  const id = remembered();
+  const id = openPlace();
   if (!id || location.hash.length > 2) return;
   const draft = (await phone.drafts()).find((one) => one.id === id);
   if (draft && now_ms - draft.updatedMs < SAME_VISIT_MS) go(`#/measure/${id}`, true);

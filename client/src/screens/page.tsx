@@ -5,21 +5,25 @@ import { say } from "../contract/words";
 import { Head } from "../parts/head";
 import { thePhone } from "./place";
 import { StatusLine } from "./status_line";
+import { nameWindow } from "./window_title";
 
 interface Props {
   title: string;
-  /** Where the way back leads; absent on the patient list itself. */
+  /** Where the way back leads, and what it is called; absent on the round itself. */
   back?: string;
+  backWord?: string;
+  /** The topic *Help* opens at. */
+  help?: string;
   /** Something on the page must be mended first: the window's title says so. */
   wrong?: boolean;
   children?: ComponentChildren;
 }
 
-export function Page({ title, back = "#/round", wrong, children }: Props): JSX.Element {
+export function Page({ title, back = "#/round", backWord = "back-to-patients", help, wrong, children }: Props): JSX.Element {
   const main = useRef<HTMLElement>(null);
   const { who, status } = thePhone();
   useEffect(() => {
-    document.title = say(wrong ? "page-title-error" : "page-title", { page: title });
+    nameWindow(title, wrong);
   }, [title, wrong]);
   useEffect(() => {
     main.current?.focus({ preventScroll: true });
@@ -29,10 +33,10 @@ export function Page({ title, back = "#/round", wrong, children }: Props): JSX.E
       <a class="link skip" href="#content" onClick={(event) => { event.preventDefault(); main.current?.focus(); }}>
         {say("skip-to-content")}
       </a>
-      <Head unsent={who.value ? status.value.unsent : undefined}>
-        {who.value && back && (
+      <Head unsent={who.value ? status.value.unsent : undefined} help={help}>
+        {back && (who.value || back === "#/sign-in") && (
           <a class="link" href={back}>
-            {say("back-to-patients")}
+            {say(backWord)}
           </a>
         )}
       </Head>

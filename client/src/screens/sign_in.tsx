@@ -7,6 +7,7 @@ import { PhoneTrouble } from "../offline/journal";
 import { Problems, Wrong, type Problem } from "../parts/problems";
 import { kebab } from "../parts/word_ids";
 import { FirstCautions } from "./first_cautions";
+import { InstallHint } from "./install_hint";
 import { Page } from "./page";
 import { thePhone } from "./place";
 import { go } from "./route";
@@ -95,7 +96,8 @@ export function SignIn(): JSX.Element {
   }
 
   return (
-    <Page title={say("sign-in-title")} wrong={told.problems.length > 0}>
+    <Page title={say("sign-in-title")} help="first" wrong={told.problems.length > 0}>
+      <InstallHint />
       <Problems problems={told.problems} />
       <form class="stack" noValidate onSubmit={(event) => void submit(event)}>
         <p class="quiet">{say("sign-in-hint")}</p>

@@ -1,7 +1,7 @@
 /* Filing: under which animal, then one letter that holds the measurement and exactly what the rules answered.
    Without an animal it asks to choose or add one. What cannot be read in a field is named first, and never dropped in silence. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import type { PatientCard } from "../../offline/journal";
 import { AddAnimalForm } from "../add_animal";
@@ -9,7 +9,9 @@ import { judged } from "./judged";
 import type { Keeping } from "./keeping";
 import { toPart, type Open } from "./open";
 import { allProblems } from "./part_problems";
-import { AnimalLine, patientOf } from "../round";
+import { AnimalLine } from "../animal_line";
+import { patientOf } from "../animals";
+import { isBegun } from "../kept_form";
 import { filedNow } from "../filed";
 import { thePhone } from "../place";
 import { go } from "../route";
@@ -24,10 +26,11 @@ interface Props {
 
 /** Files the head, not the paint: what was typed last belongs to it too. */
 async function fileNow(keeping: Keeping): Promise<void> {
+  const phone = thePhone(); // this one and no other, should training begin or end meanwhile
   await keeping.retry();
   const head = keeping.head();
   const assessment = judged(head);
-  const { id } = await thePhone().file({ kind: "measurement", body: head.measurement, rules: assessment.rules, assessment }, head.id);
+  const { id } = await phone.file({ kind: "measurement", body: head.measurement, rules: assessment.rules, assessment }, head.id);
   filedNow.value = { id, name: head.name ?? "" };
   go("#/round", true);
 }
@@ -109,6 +112,10 @@ function Unread({ open, keeping, onFile }: Props & { onFile: (() => void) | unde
 
 function ChooseAnimal({ open, keeping }: Props): JSX.Element {
   const [adding, setAdding] = useState(false);
+  const about = `new/${open.id}`;
+  useEffect(() => {
+    void isBegun(about).then((begun) => begun && setAdding(true), () => undefined);
+  }, [about]);
   const { species } = open.measurement;
   const cards = (useRead(() => thePhone().patients()) ?? []).filter((card) => patientOf(card).species === species);
   const choose = (card: PatientCard): void => {
@@ -118,6 +125,7 @@ function ChooseAnimal({ open, keeping }: Props): JSX.Element {
   if (adding) {
     return (
       <AddAnimalForm
+        about={about}
         name=""
         species={species}
         onDone={(id, body) => {

@@ -9,6 +9,7 @@ import { seriesShape } from "../../parts/series_shape";
 import type { Assessment, SetAssessment } from "../../rules/assessment";
 import { FilePart } from "./file_part";
 import { Cares } from "../first_cautions";
+import { TrainingNote } from "../training_note";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
 import type { Open, Reading } from "./open";
@@ -130,6 +131,7 @@ export function ResultPart({ open, keeping }: Props): JSX.Element {
       </section>
       {advice && <p class="note">{advice}</p>}
       <Cautions open={open} assessment={assessment} />
+      <TrainingNote />
       <FilePart open={open} keeping={keeping} />
       <WorkedOut measurement={open.measurement} assessment={assessment} />
       <details class="more">

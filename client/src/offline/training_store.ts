@@ -1,0 +1,55 @@
+/**
+ * Where training keeps its rows: one database of its own, boxes under a key of its own, opened by name here and nowhere
+ * else. Nothing in this file takes a database as an argument, so nothing in it can empty or fill the phone's record.
+ */
+import type { DataKey } from "./boxes.ts";
+import { makeDataKey, openDataKey } from "./data_keys.ts";
+import { type Database, database, inOneReading, inOneTransaction } from "./database.ts";
+import { OUTBOX, type Layout, type WrapRow, practiceLayout } from "./rows.ts";
+import { PhoneTrouble } from "./trouble.ts";
+import * as writes from "./writes.ts";
+
+/** Stands where a practice's id stands in the record; it is no id, so no server would take it. */
+export const TRAINING = "training";
+
+/** The stores of the record's two databases in one: the same rows are read by the same readers. */
+const LAYOUT: Layout = {
+  name: "quietcuff-training",
+  version: 1,
+  build(fresh) {
+    OUTBOX.build(fresh);
+    practiceLayout(TRAINING).build(fresh);
+  },
+};
+
+export interface TrainingStore {
+  readonly database: Database;
+  readonly key: DataKey;
+  /** Takes every entry, draft and setting away; the key stays. */
+  empty(): Promise<void>;
+}
+
+/** @throws PhoneTrouble like any store of this phone */
+export async function openTrainingStore(): Promise<TrainingStore> {
+  const own = database(LAYOUT, () => undefined);
+  const key = await keyOf(own).catch((thrown: unknown) => {
+    own.letGo();
+    throw thrown instanceof PhoneTrouble ? thrown : new PhoneTrouble("lost");
+  });
+  return { database: own, key, empty: () => emptyAll(own) };
+}
+
+async function keyOf(own: Database): Promise<DataKey> {
+  if ((await wraps(own)).length === 0) await writes.putWrap(own, await makeDataKey(TRAINING, TRAINING));
+  return openDataKey((await wraps(own))[0] as WrapRow);
+}
+
+function wraps(own: Database): Promise<WrapRow[]> {
+  return inOneReading(own, ["keys"], (connection) => connection.getAll("keys"));
+}
+
+function emptyAll(own: Database): Promise<void> {
+  return inOneTransaction(own, ["entries", "drafts", "meta"], ({ entries, drafts, meta }) => {
+    for (const store of [entries, drafts, meta]) store.clear();
+  });
+}
