@@ -34,18 +34,28 @@ interface Spot {
 type Spots = Readonly<Record<string, Spot>>;
 
 const DOG: Spots = {
-  above_elbow_left: { at: [94, 90], across: 28, turn: -12 },
-  above_elbow_right: { at: [66, 106], across: 20, turn: 20 },
-  forearm_left: { at: [103, 134], across: 22, turn: 0 },
-  forearm_right: { at: [63, 142], across: 20, turn: 14 },
-  above_hock_left: { at: [199, 125], across: 24, turn: -38 },
-  above_hock_right: { at: [157, 125], across: 26, turn: -10 },
-  metatarsus_left: { at: [208, 160], across: 17, turn: 8 },
-  metatarsus_right: { at: [158, 160], across: 17, turn: 10 },
-  tail_base: { at: [202, 57], across: 18, turn: 48 },
+  above_elbow_left: { at: [100, 97], across: 34, turn: -28 },
+  above_elbow_right: { at: [64, 110], across: 22, turn: 18 },
+  forearm_left: { at: [103, 137], across: 21, turn: 0 },
+  forearm_right: { at: [54, 148], across: 20, turn: 14 },
+  above_hock_left: { at: [197, 122], across: 30, turn: -42 },
+  above_hock_right: { at: [157, 124], across: 26, turn: -10 },
+  metatarsus_left: { at: [208, 162], across: 19, turn: 8 },
+  metatarsus_right: { at: [157, 163], across: 19, turn: 10 },
+  tail_base: { at: [202, 57], across: 19, turn: 48 },
 };
 
-const CAT: Spots = { ...DOG };
+const CAT: Spots = {
+  above_elbow_left: { at: [101, 101], across: 32, turn: -28 },
+  above_elbow_right: { at: [66, 115], across: 22, turn: 18 },
+  forearm_left: { at: [104, 142], across: 20, turn: 0 },
+  forearm_right: { at: [54, 151], across: 18, turn: 14 },
+  above_hock_left: { at: [199, 128], across: 32, turn: -42 },
+  above_hock_right: { at: [159, 127], across: 26, turn: -8 },
+  metatarsus_left: { at: [209, 166], across: 18, turn: 8 },
+  metatarsus_right: { at: [158, 166], across: 17, turn: 10 },
+  tail_base: { at: [210, 78], across: 22, turn: 50 },
+};
 
 /** The standing animal and a line of letters below its feet. */
 const BODY_SIZE = [STANDING_SIZE[0], STANDING_SIZE[1] + 14] as const;
@@ -70,7 +80,7 @@ export const SITE_PLACES: Readonly<Record<Species, readonly Place[]>> = { dog: p
 const CROSS = 10;
 
 /** Under each foot, from the left. */
-const LETTERS = [[53, "side-right-letter"], [99, "side-left-letter"], [152, "side-right-letter"], [202, "side-left-letter"]] as const;
+const LETTERS = [[45, "side-right-letter"], [99, "side-left-letter"], [152, "side-right-letter"], [202, "side-left-letter"]] as const;
 
 function MarkShape({ species, mark }: { species: Species; mark: Mark }): JSX.Element | null {
   const spot = spotOf(species, mark.site, mark.side);

@@ -12,14 +12,16 @@ export interface Heard {
 interface Props extends Heard {
   /** Width and height of the drawing's own units. */
   size: readonly [number, number];
+  /** A line round it: what is drawn goes on beyond the edge. */
+  framed?: boolean;
   children: ComponentChildren;
 }
 
 /** An SVG of fixed units; its width is given by what it stands in. */
-export function Drawing({ size, label, children }: Props): JSX.Element {
+export function Drawing({ size, label, framed, children }: Props): JSX.Element {
   const heard = label === undefined ? ({ "aria-hidden": "true" } as const) : ({ role: "img", "aria-label": label } as const);
   return (
-    <svg class="drawing" viewBox={`0 0 ${size[0]} ${size[1]}`} focusable="false" {...heard}>
+    <svg class={framed ? "drawing framed" : "drawing"} viewBox={`0 0 ${size[0]} ${size[1]}`} focusable="false" {...heard}>
       {children}
     </svg>
   );

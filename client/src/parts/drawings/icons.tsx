@@ -15,25 +15,34 @@ const LINES: Readonly<Record<IconName, string>> = {
   back: "M15 4L7 12L15 20",
   undo: "M8 5L4 9L8 13M4 9H14C18 9 20 11.500 20 14.500S18 20 14 20H10",
   delete_digit: "M8 5H21V19H8L2 12ZM11 9L17 15M17 9L11 15",
-  more: "M5 12H5.010M12 12H12.010M19 12H19.010",
-  warning: "M12 3L22 20H2ZM12 10V14M12 17V17.010",
-  waiting: "M5 5H19V19H5Z",
-  sending: "M5 5H19V19H5ZM9 12H22M18.500 8.500L22 12L18.500 15.500",
+  more: "",
+  warning: "M12 3L22 20H2ZM12 9.500V14",
+  waiting: "M6 2H18V22H6Z",
+  sending: "M13 8V2H3V22H13V16M8 12H22M18 8L22 12L18 16",
   in_the_record: "M4 4H20V20H4Z",
-  needs_you: "M12 2L22 12L12 22L2 12ZM12 8V13M12 16V16.010",
+  needs_you: "M12 2L22 12L12 22L2 12ZM12 7.500V13",
   look_day: `M12 8A4 4 0 1 0 12 16A4 4 0 1 0 12 8Z${SUN}`,
   look_dim: "M19 15A8 8 0 1 1 10 4.500A6.500 6.500 0 0 0 19 15Z",
   look_outdoor: `${SUN}`,
   hand_left: HAND,
   hand_right: HAND,
-  quiet_time: "M3 20H21M6 20V14M10 20V11M14 20V8M18 20V5",
+  quiet_time: "M2 7V17M22 7V17M2 12H22",
   add: "M12 4V20M4 12H20",
   search: "M10.500 4A6.500 6.500 0 1 0 10.500 17A6.500 6.500 0 1 0 10.500 4ZM15.500 15.500L21 21",
   bag: "M4 8H20V20H4ZM9 8V5H15V8M4 13H20",
-  help: "M8 9C8 4 16 4 16 9C16 12 12 12 12 15.500M12 19V19.010",
+  help: "M8 9C8 4 16 4 16 9C16 12 12 12 12 15.500",
 };
 
+/** A round point of 1 unit. */
+const point = (x: number, y: number): string => `M${x - 1} ${y}a1 1 0 1 0 2 0a1 1 0 1 0 -2 0Z`;
+
 const SOLID: Partial<Readonly<Record<IconName, string>>> = {
+  more: point(5, 12) + point(12, 12) + point(19, 12),
+  warning: point(12, 17),
+  needs_you: point(12, 16.500),
+  help: point(12, 19.500),
+  waiting: "M9.500 9.500H14.500V14.500H9.500Z",
+  quiet_time: "M2 10H13V14H2Z",
   in_the_record: "M8 8H16V16H8Z",
   look_outdoor: "M12 7A5 5 0 1 0 12 17A5 5 0 1 0 12 7Z",
 };
@@ -44,7 +53,7 @@ export function Icon({ name }: { name: IconName }): JSX.Element {
   return (
     <svg class="icon" viewBox="0 0 24 24" aria-hidden="true" focusable="false">
       <g transform={name === "hand_right" ? "translate(24 0) scale(-1 1)" : undefined}>
-        <path d={LINES[name]} />
+        {LINES[name] && <path d={LINES[name]} />}
         {solid && <path class="solid" d={solid} />}
       </g>
     </svg>
