@@ -98,7 +98,7 @@ bag-title = Bag
 help-title = Help
 training-title = Training
 this-phone-title = This phone
-patients-search = Search by name or mark
+patients-search = Find by name, mark or number
 patients-none = No animals on this phone yet.
 patients-none-found = No animal matches “{ $text }”.
 patients-drafts = Not filed yet
@@ -140,10 +140,10 @@ differs-server = Server: { $phrase }
 differs-stands = Both are kept. The server's result stands.
 
 outbox-title = Outbox
-outbox-empty = Nothing waits on this phone.
-outbox-measurement = { $name }, measured { $when }
-outbox-patient = { $name }, added { $when }
-outbox-other = Entry made { $when }
+outbox-empty = Nothing was filed on this phone yet.
+outbox-measurement = { $name }, measured
+outbox-patient = { $name }, added
+outbox-other = An entry
 outbox-open = Show the animal
 outbox-unreadable = An entry this phone cannot open
 
@@ -227,7 +227,7 @@ choice-no-fit = No cuff in the bag fits this limb. The target is { $target } mm.
 choice-line = { $mm } mm: { $fit }, { $share } of the limb. The target is { $target } mm.
 choice-ask-bag = Enter the cuff widths in the bag to see which one fits.
 choice-ask = Enter the limb circumference to see which cuff fits.
-field-width = Width used
+field-width = Cuff used, width in mm
 width-other = Other
 field-width-other = Width used, in mm
 used-line = { $mm } mm is { $share } of the limb: { $fit }.
@@ -344,7 +344,7 @@ sets-full = A measurement holds 6 sets. Finish this one.
 new-set-title = Why a new set?
 new-set-moved = Cuff moved or wrapped anew
 new-set-changed = Another cuff
-new-set-method = Another method
+new-set-method = Another method: { $method }
 back-to-readings = Back to the readings
 
 file-needs-animal = Which animal was this?
@@ -493,7 +493,229 @@ ask-bag-full = A bag holds { $most } at most
 
 ## readings and result
 
+# More than the verdict: always said while readings are taken.
+more-first = { $first ->
+    [0] At least { $n } in all.
+    [one] The first does not count, then at least { $n } more.
+   *[other] The first { $first } do not count, then at least { $n } more.
+  }
+more-none = No more needed.
+more-until = At least 1 more.
+more-second-look = A second look is worth it.
+since-short = { $n } s since the last, { $advised } s advised
+since-seconds = { $n } s since the last
+since-minutes = { $n } min since the last
+screen-may-sleep = The screen may sleep; times keep counting.
+row-latest = The latest { $n } of { $all }
+without-number-doppler = Three without a number. Listen and feel: irregular, weak, shivering? A smaller limb? Is the probe on the pulse, with enough gel?
+without-number-oscillometric = Three without a value. Feel the pulse: irregular, weak? Shivering? A smaller limb? Is the hose free?
+new-set-site = Another site
+stop = Stop
+second-look = Second look: { $minutes } min
+second-look-left = Second look: { $time } of quiet left, then three more here
+second-look-over = Quiet time is over: three more readings here
+act-second-look = second look
+act-pulse = pulse { $bpm } noted
+pad-tap-pulse = Tap pulse
+pulse-title = Pulse by tapping
+pulse-hint = Tap at each beat you feel or hear, { $beats } times.
+pulse-tap = Tap at each beat
+pulse-count = { $n } of { $beats }
+pulse-anew-pause = More than { $seconds } s without a tap: counted anew.
+pulse-anew-too-fast = Too fast to be a pulse: counted anew.
+pulse-rate = { $bpm } a minute
+pulse-arithmetic = { $n } intervals in { $seconds } s: { $n } × 60 ÷ { $seconds } = { $bpm }
+pulse-intervals = Shortest interval { $shortest } s, longest { $longest } s. How did it feel?
+pulse-kept-latest = Noted with the latest reading.
+pulse-kept-next = Noted for the first reading.
+pulse-felt = felt { $bpm }
+pulse-even = Even
+pulse-uneven = Uneven
+pulse-uneven-then = With an irregular rhythm more readings are taken, and all of them are averaged.
+pulse-mark-irregular = Mark the rhythm irregular
+pulse-again = Tap again
+
+urgent-highest = Look at the eyes and the behaviour now
+urgent-highest-signs = Sudden blindness, wide pupils that do not narrow in light, blood in the eye, a seizure, stupor, sudden wobbling?
+urgent-highest-then = If any: call a veterinarian now, keep the animal quiet and in the dark, and do not repeat the readings to make them agree. If none: tell a veterinarian today.
+urgent-low = Low pressure: look at the animal first
+urgent-no-sound = No sound: look at the animal first
+urgent-low-signs = Collapsed, cold, pale, very dull or weak? Help the animal first and call a veterinarian now. Check the cuff on the way.
+urgent-low-else = If it is bright: put the cuff on anew, level with the heart, and measure again. If it stays low, tell a veterinarian today.
+urgent-no-sound-else = If it is bright: look for the pulse anew, and check probe and cuff.
+urgent-local = Local rules and your practice's own protocol come first.
+
+result-stopped = { $n ->
+    [0] Stopped: { $why }. That is a result, and it is filed as one.
+    [one] Stopped: { $why }. The 1 reading taken is filed as it is. That is a result.
+   *[other] Stopped: { $why }. The { $n } readings taken are filed as they are. That is a result.
+  }
+result-not-today = Not measured today: { $why }. That is a result, and it is filed as one.
+stop-title = Why stop?
+stop-kept = What was measured is kept. A result without a full series is respected.
+stop-went-on = Go on measuring
+act-stop = stopped
+act-go-on = went on
+why-stopped-breathing = Breathing is not easy
+why-stopped-not-responsive = Not awake or not responsive
+why-stopped-in-pain = In pain
+why-stopped-not-safe = Not safe to handle
+why-stopped-too-distressed = Too distressed
+why-stopped-bite-or-scratch = Bite or scratch
+why-stopped-owner-refused = The owner said no
+why-stopped-no-cuff = No cuff fits
+why-stopped-equipment = The equipment failed
+why-stopped-other = Another reason
+aside-title = Set aside
+aside-line = { $value }: { $reason }
+aside-line-of-set = Set { $n }, { $value }: { $reason }
+aside-put-back = With all of these put back (this is not the result): { $mean } { $phrase }
+
 ## patient and round
+
+ways-title = Other screens
+round-quiet = Quiet time
+round-quiet-for = Start quiet time for { $name }
+animal-last = last { $when }
+draft-new = { $name }: a new animal, not saved yet
+draft-change = { $name }: a change, not saved yet
+
+age-months-about = { $n ->
+    [one] about 1 month
+   *[other] about { $n } months
+  }
+age-years-about = about { $n } years
+sex-female = Female
+sex-male = Male
+sex-female-neutered = Female, neutered
+sex-male-neutered = Male, neutered
+sex-not-known = Sex not known
+side-both = Both sides
+
+glance-title = Before you touch
+glance-sites = No cuff here:
+handling-title = Handling
+handling-0 = Easy to handle
+handling-1 = Needs patience
+handling-2 = Needs a second person
+handling-3 = Bites or scratches
+handling-worked = What worked: { $trick }
+handling-ask = How it takes handling
+handling-trick = What worked
+handling-trick-hint = Like: towel over the head. May stay empty.
+handling-save = Save handling
+ask-handling = Choose how it takes handling
+ask-trick-long = What worked must be 120 characters or fewer
+bruises-said = Bruises or bleeds easily: few inflations, and look at the skin after.
+bruises-ask = Bruises or bleeds easily
+bruises-no = No
+bruises-yes = Yes
+change-kept = Saved on this phone.
+
+measured-last = Measured last
+measured-last-line = { $how }. { $when }.
+
+sites-title = Sites not to be used
+sites-none = All sites may be used.
+sites-past = { $n ->
+    [one] 1 that is over
+   *[other] { $n } that are over
+  }
+sites-full = There is no room for another site. Take one away first
+site-add = Add a site
+site-tap = No cuff here: { $place }
+site-for-good = { $place }: { $why }, for good
+site-open = { $place }: { $why }, until taken away
+site-until = { $place }: { $why }, until { $day }
+site-past = { $place }: { $why }, was until { $day }
+site-end = May be used again
+site-mistake = Not missing: a mistake
+site-end-of = { $place }: { $act }
+site-why = Why no cuff there
+site-why-wound = Wound
+site-why-skin = Skin
+site-why-swelling = Swelling
+site-why-fracture = Fracture
+site-why-catheter = Catheter
+site-why-punctured = Punctured
+site-why-lump = Lump
+site-why-clot = Clot
+site-why-bandage = Bandage
+site-why-painful = Painful
+site-why-missing = Missing
+site-why-other = Other reason
+site-end-ask = Until when
+site-end-open = Until taken away
+site-end-days = { $n } days
+site-end-other = Other
+site-end-days-typed = In how many days
+site-end-day = The last day is { $day }.
+site-save = Save site
+ask-site = Choose the site
+ask-side = Choose the side
+ask-site-why = Choose why no cuff may go there
+ask-days = In how many days must be a whole number, 1 to { $most }
+
+who-title = Who it is
+who-change = Change or add
+who-save = Save changes
+identifiers-title = Identifiers
+identifier-add = Add an identifier
+identifier-kind = Kind of identifier { $n }
+identifier-text = Identifier { $n }
+identifier-hint = Left empty, it is taken away.
+identifier-line = { $kind }: { $text }
+identifier-chip = Microchip
+identifier-tattoo = Tattoo
+identifier-kennel = Kennel
+identifier-tag = Tag
+identifier-record-number = Record number
+identifier-other = Other
+chip-length = A microchip of ISO 11784 has 15 digits. Read it again; it can be saved as it is.
+chip-range = No microchip of ISO 11784 can hold this number. Read it again; it can be saved as it is.
+chip-test = A number from 999 is for tests. Read it again; it can be saved as it is.
+birth-ask = What is known of its age
+birth-born = Born
+birth-years = Age in years
+birth-months = Age in months
+birth-hint = Year, or month and year: 2019 or 3/2019
+field-sex = Sex
+field-breed = Breed
+field-reason = Why this change
+field-reason-hint = Others may know the animal by what stood there before.
+ask-identifier-long = An identifier must be 60 characters or fewer
+ask-birth = Born must be a year or a month and a year, like 2019 or 3/2019. An age must be a number
+ask-breed-long = Breed must be 80 characters or fewer
+ask-reason = Enter why this changes
+ask-reason-long = Why this change must be 200 characters or fewer
+
+changes-title = Changes not in the record yet
+visit-not-today = Not today: { $why }
+visit-stopped = Stopped: { $why }
+visit-why-breathing = breathing was not easy
+visit-why-not-responsive = not awake and responsive
+visit-why-in-pain = in pain
+visit-why-not-safe = not safe to handle
+visit-why-too-distressed = too distressed
+visit-why-bite-or-scratch = bite or scratch
+visit-why-owner-refused = the owner did not want it
+visit-why-no-cuff = no cuff fitted
+visit-why-equipment = the equipment failed
+visit-why-other = another reason
+
+outbox-patient-changed = { $name }, changed
+outbox-bag = Bag { $name }, added
+outbox-bag-changed = Bag { $name }, changed
+outbox-outcome = { $name }, visit without a full measurement
+outbox-filed = Filed { $when }
+outbox-why = Reason given: { $reason }
+outbox-waits = It goes out by itself when there is a network and the app is open.
+outbox-open-bag = Show the bags
+outbox-elsewhere = { $n ->
+    [0] No entry of another practice waits on this phone.
+    [one] 1 entry of another practice waits on this phone. It goes out when somebody of that practice signs in here.
+   *[other] { $n } entries of another practice wait on this phone. They go out when somebody of that practice signs in here.
+  }
 
 ## first minutes, help, training
 

@@ -28,11 +28,6 @@ export function Series({ shape, label }: { shape: SeriesShape; label: string }):
       ))}
       {interval && <rect class="interval" x="0" y={interval.top} width={width - 40} height={interval.bottom - interval.top} />}
       {mean !== undefined && <path class="mean" d={`M0 ${mean}H${width - 40}`} />}
-      {shape.left_out > 0 && (
-        <text x="0" y={height - 3}>
-          +{shape.left_out}
-        </text>
-      )}
       {shape.marks.map((mark) => (
         <g key={mark.id}>
           <MarkShape mark={mark} />

@@ -38,11 +38,11 @@ export interface SeriesShape {
   edges: { y: number; mmhg: number; label_y?: number }[];
 }
 
-const SIZE = { hidden: 84, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40, left_out: 26 };
+const SIZE = { hidden: 84, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40 };
 /** Least distance of two numbers above each other. */
 const LABEL_LEAST = 14;
 /** Least room for a number of three digits beside its neighbour. */
-const STEP_LEAST = 31;
+const STEP_LEAST = 27;
 /** The least span shown, so that a steady series looks steady. */
 const SPAN_LEAST_MMHG = 40;
 
@@ -52,33 +52,64 @@ function spanOf(values: number[]): { low: number; high: number } {
   return { low: low - missing / 2, high: high + missing / 2 };
 }
 
+/** How one row is to be drawn, where it is not drawn by itself. */
+interface Frame {
+  revealed?: Revealed;
+  /** The span of several rows that belong together. */
+  span?: { low: number; high: number };
+  height?: number;
+}
+
+function roomFor(width: number, revealed: Revealed | undefined): number {
+  return width - (revealed ? SIZE.edge_label : 0);
+}
+
+function spanWith(readings: Taken[], revealed: Revealed | undefined): { low: number; high: number } {
+  const values = readings.flatMap(({ systolic_mmhg }) => (systolic_mmhg === undefined ? [] : [systolic_mmhg]));
+  if (revealed) values.push(revealed.mean);
+  return spanOf(values.length > 0 ? values : [0]);
+}
+
 /**
  * Shapes of as many of the latest readings as have room in `width` px (`left_out` says how many came before);
  * edges only where they lie in the span shown.
  */
-export function seriesShape(readings: Taken[], width: number, revealed?: Revealed): SeriesShape {
-  const room = width - (revealed ? SIZE.edge_label : 0);
-  const lead = readings.length > Math.floor(room / STEP_LEAST) ? SIZE.left_out : 0;
-  const shown = readings.slice(-Math.floor((room - lead) / STEP_LEAST));
-  const values = shown.flatMap(({ systolic_mmhg }) => (systolic_mmhg === undefined ? [] : [systolic_mmhg]));
-  if (revealed) values.push(revealed.mean);
-  const span = spanOf(values.length > 0 ? values : [0]);
-  const height = revealed ? SIZE.revealed : SIZE.hidden;
+export function seriesShape(readings: Taken[], width: number, frame: Frame = {}): SeriesShape {
+  const { revealed } = frame;
+  const room = roomFor(width, revealed);
+  const shown = readings.slice(-Math.floor(room / STEP_LEAST));
+  const span = frame.span ?? spanWith(shown, revealed);
+  const height = frame.height ?? (revealed ? SIZE.revealed : SIZE.hidden);
   const base = height - SIZE.label;
   const floor = base - SIZE.mark;
   const ceiling = SIZE.top + (shown.some(({ beyond }) => beyond === "above_gauge") ? 2 * SIZE.mark : 0);
   const yOf = (mmhg: number): number => floor - ((mmhg - span.low) / (span.high - span.low)) * (floor - ceiling);
-  const step = (room - lead) / Math.max(shown.length, 5);
-  const marks = shown.map((reading, at): Mark => markOf(reading, lead + step * (at + 0.5), yOf, { floor, label_y: height - 3 }));
+  const step = room / Math.max(shown.length, 5);
+  const marks = shown.map((reading, at): Mark => markOf(reading, step * (at + 0.5), yOf, { floor, label_y: height - 3 }));
   const shape: SeriesShape = { width, height, base, left_out: readings.length - shown.length, marks, edges: [] };
-  if (!revealed) return shape;
-  shape.mean = yOf(revealed.mean);
-  if (revealed.half_width !== undefined) {
-    shape.interval = { top: yOf(revealed.mean + revealed.half_width), bottom: yOf(revealed.mean - revealed.half_width) };
-  }
+  return revealed ? withRevealed(shape, revealed, span, yOf) : shape;
+}
+
+function withRevealed(shape: SeriesShape, revealed: Revealed, span: { low: number; high: number }, yOf: (mmhg: number) => number): SeriesShape {
+  const { mean, half_width } = revealed;
   const inSpan = revealed.edges.filter((mmhg) => mmhg >= span.low && mmhg <= span.high);
-  shape.edges = labelled(inSpan.map((mmhg) => ({ mmhg, y: yOf(mmhg) })));
-  return shape;
+  return {
+    ...shape,
+    mean: yOf(mean),
+    ...(half_width === undefined ? {} : { interval: { top: yOf(mean + half_width), bottom: yOf(mean - half_width) } }),
+    edges: labelled(inSpan.map((mmhg) => ({ mmhg, y: yOf(mmhg) }))),
+  };
+}
+
+/** All readings, in as many rows of one scale as it takes, about equally long; each with the readings that stand in it. */
+export function seriesRows<T extends Taken>(readings: T[], width: number, revealed?: Revealed): { shape: SeriesShape; readings: T[] }[] {
+  const rows = Math.ceil(readings.length / Math.floor(roomFor(width, revealed) / STEP_LEAST));
+  const most = Math.ceil(readings.length / Math.max(rows, 1));
+  const frame = { span: spanWith(readings, revealed), ...(revealed ? { revealed } : {}) };
+  return Array.from({ length: rows }, (_, row) => {
+    const part = readings.slice(row * most, (row + 1) * most);
+    return { shape: seriesShape(part, width, frame), readings: part };
+  });
 }
 
 /** From the highest edge down, a number only where the one above leaves it room. */

@@ -4,6 +4,7 @@
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
 import type { Draft, Visit } from "../../offline/journal";
 import { EMPTY_PAD, type Pad } from "./pad";
+import type { Pulse } from "./pulse_tap";
 import { done, type Act, type Patch, type Plain } from "./undo";
 
 export type Part = "ready" | "calm" | "cuff" | "readings" | "result";
@@ -11,6 +12,7 @@ export type CuffSet = Measurement["sets"][number];
 export type Reading = CuffSet["readings"][number];
 /** How the last visit placed the cuff: what can be taken over in one tap. */
 export type LastSet = Partial<Pick<CuffSet, "site" | "side" | "posture" | "restraint" | "gauge" | "instrument" | "limb_circumference_mm" | "cuff_width_mm">>;
+export type WhyStopped = NonNullable<Measurement["outcome"]>["why"];
 export type Numbers = Pick<Reading, "systolic_mmhg" | "mean_mmhg" | "diastolic_mmhg" | "pulse_bpm">;
 
 /** A sentence to be said: its id and the facts it needs. */
@@ -25,7 +27,10 @@ export type Sheet =
   | { kind: "reasons"; id: string }
   | { kind: "unlikely"; questions: Saying[] }
   | { kind: "second_tap"; numbers: Numbers }
-  | { kind: "new_set" };
+  | { kind: "new_set" }
+  /** The pulse that is tapped; `pulse` once it is counted, `uneven` once the person said so. */
+  | { kind: "pulse"; pulse?: Pulse; uneven?: boolean }
+  | { kind: "stop" };
 
 export interface Open {
   id: string;
@@ -46,6 +51,8 @@ export interface Open {
   sheet?: Sheet;
   /** What is wrong with the field that was committed last. */
   problem?: Saying & { field: string };
+  /** A pulse tapped before the first reading, in beats a minute: it goes to the next one. */
+  palpated_bpm?: number;
   /** The latest add, to know a second tap by. */
   added?: { at_ms: number; numbers: Numbers };
   /** Said once about the latest act. */
@@ -152,6 +159,12 @@ export function changed(open: Open, field: string, at: (string | number)[], to: 
 /** The open measurement with nothing said or wrong about the act before. */
 export function without(open: Open): Open {
   const { problem: _problem, said: _said, ...rest } = open;
+  return rest;
+}
+
+/** The open measurement with nothing lying over the keys. */
+export function withoutSheet(open: Open): Open {
+  const { sheet: _sheet, ...rest } = open;
   return rest;
 }
 

@@ -1,24 +1,23 @@
-/* The series as it is taken: verdict and row above, for reading only; number pad below, for the thumb.
-   Mean, edges and category stay hidden here: seeing them steers what people set aside. */
+/* The series as it is taken: what is seen above, for reading only; number pad below, for the thumb. */
 import type { JSX } from "preact";
 import { useEffect } from "preact/hooks";
 import { say } from "../../contract/words";
 import { newId } from "../../offline/journal";
 import { KeptInput } from "../../parts/kept_input";
 import { NumberPad, type Key } from "../../parts/number_pad";
-import { Series } from "../../parts/series";
-import { seriesShape } from "../../parts/series_shape";
-import { judged, limits, mayCount, standingOf } from "./judged";
+import { theWake } from "../../parts/wake";
+import { judged, limits } from "./judged";
 import type { Keeping } from "./keeping";
-import { setNow, without, type Open, type Reading } from "./open";
+import { setNow, without, type Open } from "./open";
 import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
 import { ReadingsSheet } from "./readings_sheet";
+import { offersSecondLook, SecondLook } from "./second_look";
+import { Seen } from "./seen";
 import { added, attempted, finished, setAside } from "./series";
 import { undone } from "./undo";
-import { rowTitle, sayAct, saying, standingWords, valueOf, verdictLine } from "./wording";
-
-/** Width of the row beside the newest reading, in px. */
-const ROW_WIDTH = 232;
+import { urgentOf } from "./urgent";
+import { UrgentFolded } from "./urgent_panel";
+import { sayAct, saying, valueOf } from "./wording";
 
 /** Takes the latest act back and says which. */
 export function undo(open: Open): Open {
@@ -32,6 +31,7 @@ function pressed(key: Key, open: Open, at_ms: number, id: string): Open {
   if (key === "delete") return { ...open, pad: deleted(open.pad, fieldsOf(set.method)) };
   if (key === "skip" || key === "next") return { ...open, pad: skipped(open.pad, fieldsOf(set.method)) };
   if (key === "undo") return undo(open);
+  if (key === "pulse") return { ...open, sheet: { kind: "pulse" } };
   if (key === "set_aside") return latest ? { ...open, sheet: { kind: "reasons", id: latest.id } } : open;
   if (key === "put_back") return latest ? setAside(open, latest.id, undefined, valueOf(latest)) : open;
   return attempted(open, key, at_ms, id, valueOf({ id, beyond: key }));
@@ -72,71 +72,45 @@ function add(keeping: Keeping): void {
   keeping.act((head) => added(head, at_ms, id, limits()));
 }
 
-function Seen({ open }: { open: Open }): JSX.Element {
-  const set = setNow(open);
-  const assessment = judged(open);
-  const at = open.measurement.sets.length - 1;
-  const latest = set.readings[set.readings.length - 1];
-  const taken = set.readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
-  return (
-    <div class="seen">
-      <p class="verdict" role="status">
-        {at > 0 && `${say("set-number", { n: String(at + 1) })} · `}
-        {verdictLine(assessment, at, open)}
-      </p>
-      {latest && (
-        <div class="row-and-latest">
-          <Series shape={seriesShape(taken, ROW_WIDTH)} label={rowTitle(set.readings)} />
-          <Latest reading={latest} n={set.readings.length} standing={standingWords(assessment, at, latest)} />
-        </div>
-      )}
-    </div>
-  );
-}
-
-/** The newest reading, large enough to be checked at arm's length before the next one. */
-function Latest({ reading, n, standing }: { reading: Reading; n: number; standing: string }): JSX.Element {
-  const value = valueOf(reading);
-  const systolic = reading.systolic_mmhg;
-  return (
-    <p class="latest">
-      <span class={systolic === undefined ? "value words" : "value"}>{systolic ?? value}</span>
-      {systolic !== undefined && value !== String(systolic) && <strong>{value}</strong>}
-      <span class="small">{say("reading-latest", { n: String(n), standing })}</span>
-    </p>
-  );
+/** The screen stays awake from the first tap on, and may sleep once this part is left. */
+function useWake(): () => void {
+  useEffect(() => () => theWake().letGo(), []);
+  return () => theWake().keep();
 }
 
 /** Readings: what is seen, what is typed, and the keys or what lies over them. */
 export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
-  const set = setNow(open);
-  const latest = set.readings[set.readings.length - 1];
-  const several = set.method === "oscillometric";
+  const stayAwake = useWake();
+  const urgent = urgentOf(open.measurement, judged(open));
   return (
-    <section class="readings" aria-label={say("part-readings")}>
+    <section class="readings" aria-label={say("part-readings")} onPointerDown={stayAwake} onKeyDown={stayAwake}>
+      {urgent && <UrgentFolded urgent={urgent} />}
       <Seen open={open} />
       <Said open={open} />
-      {open.sheet ? (
-        <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} />
-      ) : (
-        <>
-          <PadFields open={open} keeping={keeping} />
-          <Unkept keeping={keeping} />
-          <NumberPad
-            several={several}
-            begun={Boolean(open.pad.texts[open.pad.field]?.trim())}
-            latest={latest?.set_aside ? "put_back" : "set_aside"}
-            onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
-            onKey={(key) => {
-              const [at_ms, id] = [Date.now(), newId()];
-              keeping.act((head) => pressed(key, head, at_ms, id));
-            }}
-            onAdd={() => add(keeping)}
-          />
-          <Below open={open} keeping={keeping} />
-        </>
-      )}
+      {open.sheet ? <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} /> : <Keys open={open} keeping={keeping} />}
     </section>
+  );
+}
+
+function Keys({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const { readings, method } = setNow(open);
+  return (
+    <div class="keys-foot">
+      <PadFields open={open} keeping={keeping} />
+      <Unkept keeping={keeping} />
+      <NumberPad
+        several={method === "oscillometric"}
+        begun={Boolean(open.pad.texts[open.pad.field]?.trim())}
+        latest={readings[readings.length - 1]?.set_aside ? "put_back" : "set_aside"}
+        onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
+        onKey={(key) => {
+          const [at_ms, id] = [Date.now(), newId()];
+          keeping.act((head) => pressed(key, head, at_ms, id));
+        }}
+        onAdd={() => add(keeping)}
+      />
+      <Below open={open} keeping={keeping} />
+    </div>
   );
 }
 
@@ -171,6 +145,10 @@ function Below({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element
       </button>
       <button type="button" class="button key" onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "new_set" } }))}>
         {say("new-set")}
+      </button>
+      {offersSecondLook(open, judged(open)) && <SecondLook keeping={keeping} look="button key" />}
+      <button type="button" class="button key" onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "stop" } }))}>
+        {say("stop")}
       </button>
       <button type="button" class="button key" onClick={() => keeping.act(finished)}>
         {say("finish")}

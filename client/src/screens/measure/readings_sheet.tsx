@@ -1,12 +1,14 @@
 /* What lies over the number pad: all readings, reasons for setting one aside, a question about an unusual value,
-   a second tap that was held back, the reason for a new set. Each is left with one tap. */
+   a second tap that was held back, the reason for a new set, the pulse, the reason to stop. Each is left with one tap. */
 import type { ComponentChildren, JSX } from "preact";
 import { say } from "../../contract/words";
 import { newId } from "../../offline/journal";
 import { WIRE_LISTS } from "./fields";
 import { judged } from "./judged";
 import type { Keeping } from "./keeping";
-import { type Open, type Reading, type Sheet } from "./open";
+import { setNow, withoutSheet, type CuffSet, type Open, type Reading, type Sheet } from "./open";
+import { StopHere } from "./stop_here";
+import { PulseTap } from "./pulse_tapping";
 import { addedNumbers, found, kept, newSet, setAside, shortOf } from "./series";
 import { saying, standingWords, valueOf } from "./wording";
 
@@ -14,12 +16,6 @@ interface Props<S> {
   open: Open;
   sheet: S;
   keeping: Keeping;
-}
-
-/** The open measurement with nothing over the keys. */
-function cleared(open: Open): Open {
-  const { sheet: _sheet, ...rest } = open;
-  return rest;
 }
 
 function Key({ children, act, onClick }: { children: ComponentChildren; act?: boolean; onClick: () => void }): JSX.Element {
@@ -31,7 +27,7 @@ function Key({ children, act, onClick }: { children: ComponentChildren; act?: bo
 }
 
 function BackToKeys({ keeping }: { keeping: Keeping }): JSX.Element {
-  return <Key onClick={() => keeping.act(cleared)}>{say("readings-keys")}</Key>;
+  return <Key onClick={() => keeping.act(withoutSheet)}>{say("readings-keys")}</Key>;
 }
 
 /** Draws the sheet that is open. */
@@ -42,7 +38,9 @@ export function ReadingsSheet({ open, sheet, keeping }: Props<Sheet>): JSX.Eleme
       {sheet.kind === "reasons" && <Reasons open={open} sheet={sheet} keeping={keeping} />}
       {sheet.kind === "unlikely" && <Unlikely open={open} sheet={sheet} keeping={keeping} />}
       {sheet.kind === "second_tap" && <SecondTap open={open} sheet={sheet} keeping={keeping} />}
-      {sheet.kind === "new_set" && <WhyNewSet keeping={keeping} />}
+      {sheet.kind === "new_set" && <WhyNewSet open={open} keeping={keeping} />}
+      {sheet.kind === "stop" && <StopHere keeping={keeping} />}
+      {sheet.kind === "pulse" && <PulseTap open={open} sheet={sheet} keeping={keeping} />}
     </div>
   );
 }
@@ -108,14 +106,29 @@ function OneReading({ reading, n, standing, chosen, keeping }: OneProps): JSX.El
   );
 }
 
+/** Reasons that only a machine, or only an ear and a gauge, can give. */
+const ONLY = {
+  oscillometric: ["device_code", "pulse_differs"],
+  doppler: ["sound_lost", "released_too_fast", "pumped_too_little"],
+} as const satisfies Record<CuffSet["method"], readonly NonNullable<Reading["set_aside"]>[]>;
+
+/** The reasons of the method; a machine that gave no value has most often shown a code instead. */
+function reasonsOf(method: CuffSet["method"], reading: Reading | undefined): NonNullable<Reading["set_aside"]>[] {
+  const others: readonly string[] = ONLY[method === "doppler" ? "oscillometric" : "doppler"];
+  const reasons = WIRE_LISTS.set_aside.filter((reason) => !others.includes(reason));
+  return reading?.beyond === "no_value" ? ["device_code", ...reasons.filter((reason) => reason !== "device_code")] : reasons;
+}
+
 function Reasons({ open, sheet, keeping }: Props<Extract<Sheet, { kind: "reasons" }>>): JSX.Element {
-  const reading = found(open, sheet.id)?.reading;
+  const place = found(open, sheet.id);
+  const reading = place?.reading;
   const value = reading ? valueOf(reading) : "";
+  const method = (place && open.measurement.sets[place.set]?.method) ?? setNow(open).method;
   return (
     <>
       <h2>{say("set-aside-title", { value })}</h2>
       <div class="reasons">
-        {WIRE_LISTS.set_aside.map((reason) => (
+        {reasonsOf(method, reading).map((reason) => (
           <Key key={reason} onClick={() => keeping.act((head) => setAside(head, sheet.id, reason, value))}>
             {say(`set-aside-${reason.replaceAll("_", "-")}`)}
           </Key>
@@ -140,7 +153,7 @@ function Unlikely({ sheet, keeping }: Props<Extract<Sheet, { kind: "unlikely" }>
       >
         {say("unlikely-keep")}
       </Key>
-      <Key onClick={() => keeping.act(cleared)}>{say("unlikely-fix")}</Key>
+      <Key onClick={() => keeping.act(withoutSheet)}>{say("unlikely-fix")}</Key>
     </div>
   );
 }
@@ -157,18 +170,20 @@ function SecondTap({ sheet, keeping }: Props<Extract<Sheet, { kind: "second_tap"
       >
         {say("second-tap-add")}
       </Key>
-      <Key onClick={() => keeping.act(cleared)}>{say("second-tap-no")}</Key>
+      <Key onClick={() => keeping.act(withoutSheet)}>{say("second-tap-no")}</Key>
     </div>
   );
 }
 
-function WhyNewSet({ keeping }: { keeping: Keeping }): JSX.Element {
+/** The name of a choice says what is meant; another method is named. */
+function WhyNewSet({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const other = setNow(open).method === "doppler" ? "oscillometric" : "doppler";
   return (
     <>
       <h2>{say("new-set-title")}</h2>
-      {(["moved", "changed", "method"] as const).map((why) => (
+      {(["moved", "changed", "site", "method"] as const).map((why) => (
         <Key key={why} onClick={() => keeping.act((head) => newSet(head, why))}>
-          {say(`new-set-${why}`)}
+          {say(`new-set-${why}`, { method: say(`method-${other}`) })}
         </Key>
       ))}
       <BackToKeys keeping={keeping} />

@@ -4,8 +4,10 @@ import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { BandLine } from "../../parts/band_line";
 import { tenths } from "../../parts/figures";
+import { Guide } from "../../parts/guide";
 import { Series } from "../../parts/series";
-import { seriesShape } from "../../parts/series_shape";
+import { kebab } from "../../parts/word_ids";
+import { seriesRows } from "../../parts/series_shape";
 import type { Assessment, SetAssessment } from "../../rules/assessment";
 import { FilePart } from "./file_part";
 import { Cares } from "../first_cautions";
@@ -13,6 +15,10 @@ import { TrainingNote } from "../training_note";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
 import type { Open, Reading } from "./open";
+import { offersSecondLook, SecondLook } from "./second_look";
+import { SetAsideLines } from "./set_aside_lines";
+import { urgentOf } from "./urgent";
+import { UrgentPanel } from "./urgent_panel";
 import { WorkedOut } from "./worked_out";
 import { adviceOf, boundsOf, cautionOf, heightLine, meanLine, meanLines, phraseOf, pressuresLine, resultSetOf, rowTitle, usedLine, withheldOf } from "./wording";
 
@@ -31,7 +37,7 @@ function showsEdges({ category, sets, result_set }: Assessment): boolean {
   return category !== undefined || sets[result_set]?.bounds !== undefined;
 }
 
-/** The row of readings with what was hidden until now: the mean, its interval, the edges. */
+/** The row of readings with what was hidden until now: the mean, its interval, the edges. All of them, in as many rows as it takes. */
 function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element | null {
   const at = assessment.result_set;
   const readings = open.measurement.sets[at]?.readings ?? [];
@@ -45,7 +51,7 @@ function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.
   const legend = revealed ? (half === undefined ? "row-legend-mean" : "row-legend-interval") : "row-legend";
   return (
     <>
-      <Series shape={seriesShape(taken, ROW_WIDTH, revealed)} label={rowTitle(readings)} />
+      {seriesRows(taken, ROW_WIDTH, revealed).map((row, n) => <Series key={n} shape={row.shape} label={rowTitle(row.readings)} />)}
       <p class="small">{say(legend)}</p>
     </>
   );
@@ -74,7 +80,7 @@ function Cautions({ open, assessment }: { open: Open; assessment: Assessment }):
   return (
     <section class="stack cautions">
       <h2>{say("cautions-title")}</h2>
-      {assessment.leaning && (
+      {assessment.leaning && !assessment.category && (
         <p>
           <strong>{say(`leaning-${assessment.leaning}`)}</strong>
         </p>
@@ -91,22 +97,55 @@ function Cautions({ open, assessment }: { open: Open; assessment: Assessment }):
   );
 }
 
-/** The whole phrase and how firm it is; where readings bound the pressure without an average, the bound stands first. */
+/** The whole phrase; where readings bound the pressure without an average, the bound stands first. */
 function Headline({ assessment, readings }: { assessment: Assessment; readings: readonly Reading[] }): JSX.Element {
   const bounds = boundsOf(resultSetOf(assessment), readings);
-  const edges = assessment.near_edges_mmhg ?? [];
-  const near = edges.length > 0 ? say("near-edges", { n: edges.length, edges: edges.join(", ") }) : "";
   return (
     <>
       {bounds && <p class="phrase">{bounds}</p>}
-      <p class={bounds ? "verdict" : "phrase"}>{phraseOf(assessment)}</p>
-      {assessment.category ? (
-        <p class="firmness">
-          {say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)} {near}
-        </p>
-      ) : (
-        <p>{withheldOf(assessment)}</p>
-      )}
+      <p class={bounds ? "verdict-words" : "phrase"}>{phraseOf(assessment)}</p>
+    </>
+  );
+}
+
+/** How firm it is, which way it may be wrong, and what lies close by; without a band the reason why there is none. */
+function HowFirm({ assessment }: { assessment: Assessment }): JSX.Element {
+  const edges = assessment.near_edges_mmhg ?? [];
+  const near = edges.length > 0 ? say("near-edges", { n: edges.length, edges: edges.join(", ") }) : "";
+  const leaning = assessment.leaning ? say(`leaning-${assessment.leaning}`) : "";
+  if (!assessment.category) return <p>{withheldOf(assessment)}</p>;
+  return (
+    <p class="firmness">
+      {say(`firmness-${assessment.firmness.replaceAll("_", "-")}`)} {leaning} {near}
+    </p>
+  );
+}
+
+/** What next, in the words of the rules, and the one tap that begins it. */
+function Next({ open, keeping, assessment }: Props & { assessment: Assessment }): JSX.Element | null {
+  const advice = adviceOf(assessment);
+  if (!advice) return null;
+  return (
+    <div class="note stack">
+      <p>{advice}</p>
+      {offersSecondLook(open, assessment) && <SecondLook keeping={keeping} look="button wide" />}
+    </div>
+  );
+}
+
+/** Everything that can wait until the result has been taken in. */
+function Details({ open, assessment }: { open: Open; assessment: Assessment }): JSX.Element {
+  const set = resultSetOf(assessment);
+  const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
+  const lines = [...meanLines(set, readings, assessment.category_withheld), ...pressuresLine(set)];
+  const height = heightLine(open.measurement, assessment);
+  return (
+    <>
+      {lines.map((line) => <p key={line}>{line}</p>)}
+      {height && <p>{height}</p>}
+      <Row open={open} assessment={assessment} />
+      <p class="small">{usedLine(open.measurement, assessment)}</p>
+      <SetAsideLines measurement={open.measurement} />
     </>
   );
 }
@@ -115,29 +154,34 @@ export function ResultPart({ open, keeping }: Props): JSX.Element {
   const assessment = judged(open);
   const set = resultSetOf(assessment);
   const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
-  const lines = [...meanLines(set, readings, assessment.category_withheld), ...pressuresLine(set)];
-  const advice = adviceOf(assessment);
-  const height = heightLine(open.measurement, assessment);
+  const urgent = urgentOf(open.measurement, assessment);
+  const { outcome } = open.measurement;
   return (
     <div class="part result">
       <section class="stack" aria-label={say("part-result")}>
+        {urgent && <UrgentPanel urgent={urgent} />}
+        {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
         <Headline assessment={assessment} readings={readings} />
         <Place set={set} placed={assessment.category !== undefined} />
-        <p class="mean-line">{meanLine(set)}</p>
-        {lines.map((line) => <p key={line}>{line}</p>)}
-        {height && <p>{height}</p>}
-        <Row open={open} assessment={assessment} />
-        <p class="small">{usedLine(open.measurement, assessment)}</p>
+        <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>
+        <HowFirm assessment={assessment} />
+        <Next open={open} keeping={keeping} assessment={assessment} />
+        <Details open={open} assessment={assessment} />
       </section>
-      {advice && <p class="note">{advice}</p>}
       <Cautions open={open} assessment={assessment} />
-      <TrainingNote />
-      <FilePart open={open} keeping={keeping} />
+      <Guide step="result" species={open.measurement.species} method={open.measurement.sets[assessment.result_set]?.method ?? "doppler"} />
       <WorkedOut measurement={open.measurement} assessment={assessment} />
       <details class="more">
         <summary>{say("first-cautions-title")}</summary>
         <Cares />
       </details>
+      <TrainingNote />
+      <FilePart open={open} keeping={keeping} />
     </div>
   );
+}
+
+/** Readings of all sets, set aside ones too. */
+function countOf({ measurement }: Open): number {
+  return measurement.sets.reduce((sum, { readings }) => sum + readings.length, 0);
 }

@@ -1,9 +1,11 @@
-/* What is done to the series of readings: add, an attempt without a number, set aside, put back, new set, finish.
+/* What is done to the series of readings: add, an attempt without a number, set aside, put back, new set,
+   a tapped pulse, a second look, finish.
    Pure: the open measurement in, the open measurement out. Limits come from the rule documents handed in; nothing is
    ever refused for being unlikely, and nothing here decides what a reading counts for. */
 import { readWhole } from "./fields";
-import { inSetNow, setNow, without, type Numbers, type Open, type Reading, type Saying } from "./open";
+import { inSetNow, setNow, toPart, without, type Numbers, type Open, type Reading, type Saying, type WhyStopped } from "./open";
 import { EMPTY_PAD, fieldsOf, isEmpty, type PadField } from "./pad";
+import type { Pulse } from "./pulse_tap";
 import { done } from "./undo";
 
 /** A second Add within this time is a ghost of the first. */
@@ -73,8 +75,10 @@ function appended(open: Open, reading: Reading, value: string): Open {
   const { sheet: _sheet, ...clear } = without(open);
   const count = setNow(open).readings.length;
   if (count >= READINGS_MOST) return { ...clear, said: { word: "set-full", facts: {} } };
-  const patch = { at: inSetNow(open, "readings", count), to: { ...reading } };
-  return { ...done(clear, "act-add", { value }, [patch]), pad: EMPTY_PAD };
+  const { palpated_bpm } = open;
+  const felt = palpated_bpm === undefined ? [] : [{ at: ["palpated_bpm"] }];
+  const to = palpated_bpm === undefined ? { ...reading } : { ...reading, palpated_bpm };
+  return { ...done(clear, "act-add", { value }, [{ at: inSetNow(open, "readings", count), to }, ...felt]), pad: EMPTY_PAD };
 }
 
 function takenAt(open: Open, at_ms: number): { taken_s?: number } {
@@ -134,26 +138,75 @@ export function setAside(open: Open, id: string, reason: Reading["set_aside"], v
   return done(clear, word, { value }, [reason ? { at, to: reason } : { at }]);
 }
 
-/** Begins a new set that carries over where and how, but neither the cuff (`changed`) nor the method (`method`) where those changed. */
-export function newSet(open: Open, why: "moved" | "changed" | "method"): Open {
+/** Why a new set begins: what of the old one no longer holds. */
+export type WhyNewSet = "moved" | "changed" | "site" | "method";
+
+type Placed = Omit<ReturnType<typeof setNow>, "readings">;
+
+/** What still holds of how the cuff lay: all of it, without the cuff, without where it lay, or without what measured. */
+function stillHolding({ method, ...set }: Placed, why: WhyNewSet): Placed {
+  const { gauge: _gauge, instrument: _instrument, ...withoutMachine } = set;
+  const { cuff_width_mm: _width, ...withoutCuff } = set;
+  const { site: _site, side: _side, limb_circumference_mm: _limb, cuff_above_heart_mm: _above, ...elsewhere } = withoutCuff;
+  if (why === "method") return { method: method === "doppler" ? "oscillometric" : "doppler", ...withoutMachine };
+  return { method, ...(why === "site" ? elsewhere : why === "changed" ? withoutCuff : set) };
+}
+
+/** Texts as typed of what no longer holds. */
+const GONE: Record<WhyNewSet, readonly string[]> = {
+  moved: [], changed: ["width", "width_other"], method: ["instrument"],
+  site: ["width", "width_other", "circumference", "height", "height_side", "height_other"],
+};
+
+/** Begins a new set that carries over what still holds; another cuff or site is asked for next. One act. */
+export function newSet(open: Open, why: WhyNewSet): Open {
   const { sheet: _sheet, ...clear } = without(open);
   const count = open.measurement.sets.length;
   if (count >= SETS_MOST) return { ...clear, said: { word: "sets-full", facts: {} } };
-  const { readings: _readings, cuff_width_mm, method, gauge, instrument, ...place } = setNow(open);
-  const other = method === "doppler" ? ("oscillometric" as const) : ("doppler" as const);
-  const set = {
-    ...place,
-    ...(why === "changed" || cuff_width_mm === undefined ? {} : { cuff_width_mm }),
-    ...(why === "method" ? { method: other } : { method, ...(gauge ? { gauge } : {}), ...(instrument ? { instrument } : {}) }),
-    readings: [],
-  };
+  const { readings: _readings, ...placed } = setNow(open);
+  const texts = GONE[why].filter((field) => open.texts[field] !== undefined);
   const now = done(clear, "act-new-set", {}, [
-    { at: ["measurement", "sets", count], to: set },
-    { at: ["part"], to: why === "changed" ? "cuff" : "readings" },
-    ...(why === "method" ? [{ at: ["texts", "instrument"], to: "" }] : []),
+    { at: ["measurement", "sets", count], to: { ...stillHolding(placed, why), readings: [] } },
+    { at: ["part"], to: why === "changed" || why === "site" ? "cuff" : "readings" },
+    ...texts.map((field) => ({ at: ["texts", field], to: "" })),
   ]);
   const { added: _added, ...fresh } = now;
   return { ...fresh, pad: EMPTY_PAD };
+}
+
+/** The counted pulse goes to the latest reading of the measurement, or waits for the first one; it stays in sight to be judged. */
+export function pulseTaken(open: Open, pulse: Pulse): Open {
+  const { sets } = open.measurement;
+  const set = sets.findLastIndex(({ readings }) => readings.length > 0);
+  const at = (sets[set]?.readings.length ?? 0) - 1;
+  const place = set < 0 ? ["palpated_bpm"] : ["measurement", "sets", set, "readings", at, "palpated_bpm"];
+  const now = done(without(open), "act-pulse", { bpm: String(pulse.bpm) }, [{ at: place, to: pulse.bpm }]);
+  return { ...now, sheet: { kind: "pulse", pulse } };
+}
+
+/** The rhythm is irregular: said by the person, after an uneven pulse. */
+export function markedIrregular(open: Open): Open {
+  const { sheet: _sheet, ...clear } = without(open);
+  return done(clear, "act-choice", { field: "field-rhythm" }, [{ at: ["measurement", "rhythm"], to: "irregular" }]);
+}
+
+/** A quiet time of so many seconds begins now, within the same set; the readings go on when it is over. */
+export function secondLook(open: Open, now_ms: number, need_s: number): Open {
+  const { sheet: _sheet, ...clear } = without(open);
+  return done(clear, "act-second-look", {}, [{ at: ["quiet"], to: { from_ms: now_ms, need_s } }, { at: ["part"], to: "readings" }]);
+}
+
+/** *Stop*: the visit ends here with what there is, and says why. One act. */
+export function stopped(open: Open, why: WhyStopped): Open {
+  const { sheet: _sheet, ...clear } = without(open);
+  const outcome = { at: ["measurement", "outcome"], to: { kind: "stopped", why } };
+  return done(clear, "act-stop", {}, [outcome, { at: ["finished"], to: true }, { at: ["part"], to: "result" }]);
+}
+
+/** Back to the readings: whoever goes on has not stopped. */
+export function wentOn(open: Open): Open {
+  if (open.measurement.outcome?.kind !== "stopped") return toPart(open, "readings");
+  return toPart(done(without(open), "act-go-on", {}, [{ at: ["measurement", "outcome"] }]), "readings");
 }
 
 /** *Finish*: the result may be seen. */

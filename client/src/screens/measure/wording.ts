@@ -58,6 +58,17 @@ export function verdictLine(assessment: Assessment, set: number, open: Pick<Open
   return say(broken ? "verdict-too-few-again" : `verdict-${kebab(answer.verdict)}`, { n: answer.readings_needed ?? 0 });
 }
 
+/** How many more after the verdict; undefined where the verdict says it already. */
+export function moreLine(assessment: Assessment, set: number, readings: readonly Reading[]): string | undefined {
+  const { verdict, readings_needed } = assessment.sets[set] ?? {};
+  const advice = set === assessment.result_set ? assessment.advice : undefined;
+  if (readings.length === 0) return say("more-first", { first: RULES.documents.standing.numbers.first_not_counted, n: readings_needed ?? 0 });
+  if (advice === "enough") return undefined;
+  if (advice === "stop_today") return say("advice-stop-today");
+  if (verdict === "too_few") return undefined;
+  return say(verdict !== "steady" ? "more-until" : advice === "second_look" ? "more-second-look" : "more-none");
+}
+
 /** The whole risk phrase, or that it was not placed; never a bare word. */
 export function phraseOf(assessment: Assessment): string {
   const { category } = assessment;

@@ -40,6 +40,7 @@ function Readings({ measurement, assessment }: Props): JSX.Element {
                 <th scope="row">{n + 1}</th>
                 <td>
                   <span class="value">{valueOf(reading)}</span>
+                  {reading.palpated_bpm !== undefined && <span class="small"> {say("pulse-felt", { bpm: String(reading.palpated_bpm) })}</span>}
                   {reading.pulse_bpm !== undefined && <span class="small"> {say("worked-pulse", { pulse: String(reading.pulse_bpm) })}</span>}
                 </td>
                 <td>{standingWords(assessment, at, reading)}</td>
