@@ -11,7 +11,7 @@ const PACKAGES = /^(vitest|fake-indexeddb|idb|preact|@preact\/signals)(\/.*)?$/;
 export default defineConfig({
   root: here(".."),
   cacheDir: here("node_modules/.vite"),
-  oxc: { jsx: { runtime: "automatic", importSource: "preact" } },
+  oxc: { jsx: { runtime: "automatic", importSource: "preact", development: false } },
   resolve: {
     alias: [{ find: PACKAGES, replacement: `${here("node_modules")}/$1$2` }],
   },

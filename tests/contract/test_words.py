@@ -1,11 +1,17 @@
-"""Sentences: every code of the checks has one, and a gap is seen."""
+"""Sentences: every code of the checks has one, and a gap is seen. Every words file is read, those of the lazily loaded screens too."""
 
 import ast
 import inspect
+import re
+from collections import Counter
+from pathlib import Path
 
 import pytest
+from fluent.syntax import FluentParser
+from fluent.syntax.ast import Junk, Message
 
 from quietcuff.contract import compile_schema, read_json, wire, words
+from quietcuff.contract.shared_files import shared_folder
 
 CHECKS = {
     "not_an_object", "not_a_list", "not_text", "not_a_whole_number", "not_true_or_false", "unknown_key", "missing",
@@ -50,3 +56,47 @@ def test_a_gap_raises_here_and_is_visible_in_production(monkeypatch: pytest.Monk
     monkeypatch.setattr(words, "is_strict", False)
     assert words.say("no-such-sentence") == "[no-such-sentence]"
     assert words.say("why-line", path="/rest_s").startswith("/rest_s: ")
+
+
+WORD_FILES = sorted((shared_folder() / "words").glob("*.ftl"))
+
+
+def entries(path: Path) -> list[object]:
+    """What the parser of Fluent makes of a file, what it could not read included."""
+    return list(FluentParser().parse(path.read_text(encoding="utf-8")).body)
+
+
+def ids(path: Path) -> list[str]:
+    """Ids of the sentences of a file, in order."""
+    return [entry.id.name for entry in entries(path) if isinstance(entry, Message)]
+
+
+def test_the_lazily_loaded_words_are_among_the_files() -> None:
+    assert {"en.ftl", "en_guide.ftl"} <= {path.name for path in WORD_FILES}
+
+
+@pytest.mark.parametrize("path", WORD_FILES, ids=lambda path: path.name)
+def test_every_line_of_a_words_file_is_a_sentence_or_a_comment(path: Path) -> None:
+    assert [entry.content for entry in entries(path) if isinstance(entry, Junk)] == []
+    assert len(ids(path)) > 0
+
+
+@pytest.mark.parametrize("path", WORD_FILES, ids=lambda path: path.name)
+def test_words_are_plain(path: Path) -> None:
+    """None of the words that blame, plead or belong to machines; the four sync words are ours."""
+    text = "\n".join(line for line in path.read_text(encoding="utf-8").splitlines() if not line.startswith("#"))
+    assert re.findall(r"\b(?:please|invalid|sorry|oops|synced|session|sessions)\b", text, re.IGNORECASE) == []
+
+
+def test_an_id_stands_in_one_file_and_once() -> None:
+    every = [message_id for path in WORD_FILES for message_id in ids(path)]
+    assert [message_id for message_id, n in Counter(every).items() if n > 1] == []
+
+
+def test_a_guide_holds_no_figure_and_no_dose() -> None:
+    """Its figures come from the rule documents; drugs and amounts are none of its business."""
+    path = shared_folder() / "words" / "en_guide.ftl"
+    sentences = [line for line in path.read_text(encoding="utf-8").splitlines() if line and not line.startswith("#")]
+    values = [line.split(" = ", 1)[1] for line in sentences]
+    assert [value for value in values if re.search(r"\d", value)] == []
+    assert [value for value in values if re.search(r"\b(?:mg|ml|dose|tablet|inject\w*|sedat\w*)\b", value, re.IGNORECASE)] == []

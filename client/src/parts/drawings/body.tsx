@@ -34,10 +34,10 @@ interface Spot {
 type Spots = Readonly<Record<string, Spot>>;
 
 const DOG: Spots = {
-  above_elbow_left: { at: [100, 97], across: 34, turn: -28 },
-  above_elbow_right: { at: [64, 110], across: 22, turn: 18 },
+  above_elbow_left: { at: [101, 96], across: 34, turn: -28 },
+  above_elbow_right: { at: [62, 110], across: 24, turn: 18 },
   forearm_left: { at: [103, 137], across: 21, turn: 0 },
-  forearm_right: { at: [54, 148], across: 20, turn: 14 },
+  forearm_right: { at: [51, 148], across: 20, turn: 14 },
   above_hock_left: { at: [197, 122], across: 30, turn: -42 },
   above_hock_right: { at: [157, 124], across: 26, turn: -10 },
   metatarsus_left: { at: [208, 162], across: 19, turn: 8 },
@@ -46,10 +46,10 @@ const DOG: Spots = {
 };
 
 const CAT: Spots = {
-  above_elbow_left: { at: [101, 101], across: 32, turn: -28 },
-  above_elbow_right: { at: [66, 115], across: 22, turn: 18 },
+  above_elbow_left: { at: [102, 101], across: 32, turn: -28 },
+  above_elbow_right: { at: [64, 113], across: 24, turn: 20 },
   forearm_left: { at: [104, 142], across: 20, turn: 0 },
-  forearm_right: { at: [54, 151], across: 18, turn: 14 },
+  forearm_right: { at: [51, 151], across: 18, turn: 14 },
   above_hock_left: { at: [199, 128], across: 32, turn: -42 },
   above_hock_right: { at: [159, 127], across: 26, turn: -8 },
   metatarsus_left: { at: [209, 166], across: 18, turn: 8 },
@@ -80,7 +80,7 @@ export const SITE_PLACES: Readonly<Record<Species, readonly Place[]>> = { dog: p
 const CROSS = 10;
 
 /** Under each foot, from the left. */
-const LETTERS = [[45, "side-right-letter"], [99, "side-left-letter"], [152, "side-right-letter"], [202, "side-left-letter"]] as const;
+const LETTERS = [[41, "side-right-letter"], [99, "side-left-letter"], [152, "side-right-letter"], [202, "side-left-letter"]] as const;
 
 function MarkShape({ species, mark }: { species: Species; mark: Mark }): JSX.Element | null {
   const spot = spotOf(species, mark.site, mark.side);
