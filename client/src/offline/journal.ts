@@ -10,7 +10,7 @@ import { isId, newId } from "./ids.ts";
 import { makeLetter, sha256 } from "./letter_bytes.ts";
 import type * as Types from "./phone_types.ts";
 import { bagsOf, patientsOf, visitsOf } from "./projection.ts";
-import { type Opened, readDrafts, readKnown, readOutbox } from "./reading.ts";
+import { type Opened, readDrafts, readForms, readKnown, readOutbox } from "./reading.ts";
 import { OUTBOX, practiceLayout } from "./rows.ts";
 import { type Sending, sending } from "./sending.ts";
 import { readSetting, settingRow } from "./settings.ts";
@@ -83,6 +83,10 @@ class OpenPhone implements Types.Phone {
 
   async drafts(): Promise<Types.Draft[]> {
     return this.who.value === undefined ? [] : readDrafts(this.#shelfOrThrow());
+  }
+
+  async forms(): Promise<Types.Draft[]> {
+    return this.who.value === undefined ? [] : readForms(this.#shelfOrThrow());
   }
 
   keepDraft(draft: Types.Draft): Promise<void> {

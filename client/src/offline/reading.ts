@@ -13,8 +13,21 @@ import { type Shelf, readCursor } from "./sync_store.ts";
 /** Letters once opened: they never change, so opening them again at each look would only warm the phone. */
 export type Opened = Map<string, Promise<Known | undefined>>;
 
-/** Newest first. */
-export async function readDrafts({ outbox, key }: Shelf): Promise<Draft[]> {
+/** Measurements not filed yet, newest first. */
+export async function readDrafts(shelf: Shelf): Promise<Draft[]> {
+  return (await readAllDrafts(shelf)).filter((draft) => !isForm(draft));
+}
+
+/** Half-typed forms, newest first. */
+export async function readForms(shelf: Shelf): Promise<Draft[]> {
+  return (await readAllDrafts(shelf)).filter(isForm);
+}
+
+function isForm({ content }: Draft): boolean {
+  return (content as { form?: unknown } | null)?.form === true;
+}
+
+async function readAllDrafts({ outbox, key }: Shelf): Promise<Draft[]> {
   const rows: DraftRow[] = await inOneReading(outbox, ["drafts"], (connection) => connection.getAll("drafts"));
   const drafts = await Promise.all(rows.map((row) => openDraft(key, row)));
   return drafts.filter((draft) => draft !== undefined).sort((a, b) => b.updatedMs - a.updatedMs);

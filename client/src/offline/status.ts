@@ -40,11 +40,12 @@ export async function statusNow(
 }
 
 async function readStatus(outbox: Database, key: DataKey | undefined, trying: Trying): Promise<Status> {
-  const { unsent, needsYou, oldest, facts } = await count(outbox);
+  const { unsent, own, needsYou, oldest, facts } = await count(outbox, key);
   const oldestMs = oldest === undefined ? undefined : await filedMs(oldest, key);
   return {
     unsent,
     needsYou,
+    unsentElsewhere: unsent - own,
     ...trying,
     sending: trying.sending && unsent > 0, // a run that only fetches sends nothing
     ...(oldestMs === undefined ? {} : { oldestUnsentMs: oldestMs }),
@@ -54,18 +55,20 @@ async function readStatus(outbox: Database, key: DataKey | undefined, trying: Tr
   };
 }
 
-function count(outbox: Database) {
+function count(outbox: Database, key: DataKey | undefined) {
   return inOneReading(outbox, ["entries", "meta"], async (connection) => {
     const transaction = connection.transaction(["entries", "meta"]);
     const entries = transaction.objectStore("entries");
     const waiting = entries.index("by_state");
-    const [unsent, needsYou, oldest, facts] = await Promise.all([
+    const ours = key === undefined ? undefined : IDBKeyRange.only([key.practice, "waiting"]);
+    const [unsent, own, needsYou, oldest, facts] = await Promise.all([
       waiting.count("waiting"),
+      ours === undefined ? 0 : entries.index("by_practice_state").count(ours),
       entries.index("by_code").count(),
       waiting.get("waiting") as Promise<EntryRow | undefined>, // the lowest number of that state
       transaction.objectStore("meta").getAll() as Promise<MetaRow[]>,
     ]);
-    return { unsent, needsYou, oldest, facts };
+    return { unsent, own, needsYou, oldest, facts };
   });
 }
 

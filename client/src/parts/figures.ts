@@ -5,6 +5,8 @@ const WHOLE_OR_TENTH = new Intl.NumberFormat(undefined, { maximumFractionDigits:
 const HUNDREDTHS = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2, useGrouping: false });
 const PERCENT = new Intl.NumberFormat(undefined, { style: "percent", maximumFractionDigits: 1 });
 const DAY_AND_TIME = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
+const DAY = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
+const DAY_MS = 86_400_000;
 
 /** 1404 tenths as 140.4, 1400 as 140. */
 export function tenths(value: number): string {
@@ -29,4 +31,9 @@ export function cm(value_mm: number): string {
 /** An instant with its month as a word. */
 export function dayAndTime(at_ms: number): string {
   return DAY_AND_TIME.format(at_ms);
+}
+
+/** A calendar day, given as days since 1970-01-01, with its month as a word. */
+export function dayOnly(day: number): string {
+  return DAY.format(day * DAY_MS);
 }

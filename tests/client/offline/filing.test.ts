@@ -40,6 +40,19 @@ describe("a draft", () => {
     expect((await phone.drafts())[0]?.content).toEqual(content(5));
   });
 
+  it("that is a half-typed form is told apart from measurements, and goes in the filing of its letter", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const [form, open] = [newId(), newId()];
+    await phone.keepDraft({ id: form, updatedMs: 1, content: { form: true, texts: { name: "Qu" } } });
+    await phone.keepDraft({ id: open, updatedMs: 2, content: { typed: "148" } });
+    expect((await phone.drafts()).map(({ id }) => id)).toEqual([open]);
+    expect((await phone.forms()).map(({ id }) => id)).toEqual([form]);
+    await phone.file({ kind: "patient", body: CAT }, form);
+    expect([await phone.forms(), (await phone.drafts()).length]).toEqual([[], 1]);
+    const late = phone.keepDraft({ id: form, updatedMs: 3, content: { form: true } }); // a key pressed after *Save*
+    await expect(late).rejects.toMatchObject({ code: "already_filed" });
+  });
+
   it("survives a restart of the app", async () => {
     const shared = new FakePhone();
     const { phone } = await shared.signedIn();

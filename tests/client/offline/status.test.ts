@@ -22,11 +22,23 @@ describe("the status", () => {
     shared.server.fault = () => ({ failed: "no_network" });
     const filedMs = shared.nowMs;
     await phone.file({ kind: "patient", body: CAT });
-    expect(phone.status.value).toMatchObject({ unsent: 1, oldestUnsentMs: filedMs });
+    expect(phone.status.value).toMatchObject({ unsent: 1, unsentElsewhere: 0, oldestUnsentMs: filedMs });
     await quiet(phone);
     shared.nowMs += 3_600_000;
     await phone.file({ kind: "patient", body: CAT });
     expect(phone.status.value).toMatchObject({ unsent: 2, oldestUnsentMs: filedMs });
+  });
+
+  it("tells apart what was filed for another practice, and counts it all the same", async () => {
+    const shared = new FakePhone();
+    const { phone } = await shared.signedIn();
+    shared.server.fault = () => ({ failed: "no_network" });
+    await phone.file({ kind: "patient", body: CAT });
+    await quiet(phone);
+    await spoil("entries", (row) => ({ ...row, practice: "77777777-7777-4777-8777-777777777777" }));
+    await phone.file({ kind: "patient", body: CAT });
+    expect(phone.status.value).toMatchObject({ unsent: 2, unsentElsewhere: 1 });
+    expect(await phone.outbox()).toHaveLength(1);
   });
 
   it("says `sending` while something is handed in, and not while it only fetches", async () => {

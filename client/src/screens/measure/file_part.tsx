@@ -1,7 +1,7 @@
 /* Filing: under which animal, then one letter that holds the measurement and exactly what the rules answered.
    Without an animal it asks to choose or add one. What cannot be read in a field is named first, and never dropped in silence. */
-import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import type { JSX, RefObject } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import type { PatientCard } from "../../offline/journal";
 import { AddAnimalForm } from "../add_animal";
@@ -9,9 +9,10 @@ import { judged } from "./judged";
 import type { Keeping } from "./keeping";
 import { toPart, type Open } from "./open";
 import { allProblems } from "./part_problems";
+import { wentOn } from "./series";
 import { AnimalLine } from "../animal_line";
 import { patientOf } from "../animals";
-import { isBegun } from "../kept_form";
+import { isBegun } from "../forms_begun";
 import { filedNow } from "../filed";
 import { thePhone } from "../place";
 import { go } from "../route";
@@ -61,35 +62,43 @@ export function FilePart({ open, keeping }: Props): JSX.Element {
     });
   }
 
+  const another = (head: Open): Open => ({ ...head, choosing: true });
   return (
-    <section class="stack">
+    <>
+      <div class="side-by-side">
+        <button type="button" class="button" onClick={() => keeping.act(wentOn)}>
+          {say(open.measurement.outcome?.kind === "stopped" ? "stop-went-on" : "back-to-readings")}
+        </button>
+        {open.name !== undefined && !open.choosing && (
+          <button type="button" class="button" onClick={() => keeping.act(another)}>
+            {say("file-another")}
+          </button>
+        )}
+      </div>
+      {open.choosing && <ChooseAnimal open={open} keeping={keeping} />}
       <Unread open={open} keeping={keeping} onFile={asked && !filing ? () => press(true) : undefined} />
       <StorageProblem word={trouble} />
-      {open.choosing ? (
-        <ChooseAnimal open={open} keeping={keeping} />
-      ) : (
-        <>
-          {open.name !== undefined && <p>{say("file-who", { name: [open.name, open.mark].filter(Boolean).join(", ") })}</p>}
+      {!open.choosing && (
+        <div class={asked || trouble ? "file-foot" : "file-foot stays"}>
+          {open.name !== undefined && <p class="small">{say("file-who", { name: animalOf(open) })}</p>}
           <button type="button" class="button act wide" disabled={filing} onClick={() => press(false)}>
             {say("file")}
           </button>
-          {open.name !== undefined && (
-            <button type="button" class="button wide" onClick={() => keeping.act((head) => ({ ...head, choosing: true }))}>
-              {say("file-another")}
-            </button>
-          )}
-        </>
+        </div>
       )}
-      <button type="button" class="button wide" onClick={() => keeping.act((head) => toPart(head, "readings"))}>
-        {say("back-to-readings")}
-      </button>
-    </section>
+    </>
   );
+}
+
+/** Name, mark and species of the animal it is filed under. */
+function animalOf({ name, mark, measurement }: Open): string {
+  return [name, mark, say(`species-${measurement.species}`)].filter(Boolean).join(", ");
 }
 
 /** What could not be read, each a way back to its field; after a press on *File* also the way to file without it. */
 function Unread({ open, keeping, onFile }: Props & { onFile: (() => void) | undefined }): JSX.Element | null {
   const problems = allProblems(open);
+  const intoSight = useSight(onFile !== undefined);
   if (problems.length === 0) return null;
   return (
     <>
@@ -99,7 +108,7 @@ function Unread({ open, keeping, onFile }: Props & { onFile: (() => void) | unde
         </button>
       ))}
       {onFile && (
-        <div class="note stack" role="alert">
+        <div class="note stack" role="alert" ref={intoSight}>
           <p>{say("file-problems")}</p>
           <button type="button" class="button wide" onClick={onFile}>
             {say("file-without")}
@@ -110,8 +119,18 @@ function Unread({ open, keeping, onFile }: Props & { onFile: (() => void) | unde
   );
 }
 
+/** What a press at the foot of the screen has opened is brought into sight. */
+function useSight(isOpen: boolean): RefObject<HTMLDivElement | null> {
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (isOpen) place.current?.scrollIntoView({ block: "nearest" });
+  }, [isOpen]);
+  return place;
+}
+
 function ChooseAnimal({ open, keeping }: Props): JSX.Element {
   const [adding, setAdding] = useState(false);
+  const intoSight = useSight(true);
   const about = `new/${open.id}`;
   useEffect(() => {
     void isBegun(about).then((begun) => begun && setAdding(true), () => undefined);
@@ -136,7 +155,7 @@ function ChooseAnimal({ open, keeping }: Props): JSX.Element {
     );
   }
   return (
-    <div class="stack">
+    <div class="stack" ref={intoSight}>
       <h2>{say("file-needs-animal")}</h2>
       <p class="small">{say("file-needs-animal-hint")} {say("file-other-species")}</p>
       <button type="button" class="button" onClick={() => setAdding(true)}>

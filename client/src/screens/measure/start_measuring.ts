@@ -2,7 +2,7 @@
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import { newId, type PatientCard, type Visit } from "../../offline/journal";
 import { filedNow } from "../filed";
-import { draftOf, openOf, started, type CuffSet, type Start } from "./open";
+import { draftOf, openOf, started, type CuffSet, type Open, type Start } from "./open";
 import { thePhone } from "../place";
 import { go } from "../route";
 
@@ -23,11 +23,8 @@ export async function startMeasuring({ species }: { species: Patient["species"] 
   await keepAndGo({ id: newId(), now_ms: Date.now(), species, method: "doppler" });
 }
 
-/** Starts, or goes on, with a known animal; how it was measured last is carried over for comparison. */
-export async function startWith(card: PatientCard): Promise<void> {
-  const drafts = await thePhone().drafts();
-  const begun = drafts.find((draft) => openOf(draft).measurement.patient === card.id);
-  if (begun) return go(`#/measure/${begun.id}`);
+/** What a new measurement of a known animal starts from; how it was measured last is carried over for comparison. */
+async function startOf(card: PatientCard, now_ms: number): Promise<Start> {
   const body = card.letter.body as unknown as Patient;
   const [last] = await thePhone().visits(card.id);
   const patient = {
@@ -35,5 +32,18 @@ export async function startWith(card: PatientCard): Promise<void> {
     ...(body.mark ? { mark: body.mark } : {}),
     ...(body.born_on_day === undefined ? {} : { born_on_day: body.born_on_day }),
   };
-  await keepAndGo({ id: newId(), now_ms: Date.now(), species: body.species, method: methodOf(last), patient, ...(last ? { last } : {}) });
+  return { id: newId(), now_ms, species: body.species, method: methodOf(last), patient, ...(last ? { last } : {}) };
+}
+
+/** A new measurement of a known animal, not kept yet. */
+export async function openWith(card: PatientCard, now_ms: number): Promise<Open> {
+  return started(await startOf(card, now_ms));
+}
+
+/** Starts, or goes on, with a known animal. */
+export async function startWith(card: PatientCard): Promise<void> {
+  const drafts = await thePhone().drafts();
+  const begun = drafts.find((draft) => openOf(draft).measurement.patient === card.id);
+  if (begun) return go(`#/measure/${begun.id}`);
+  await keepAndGo(await startOf(card, Date.now()));
 }

@@ -1,0 +1,60 @@
+/* An animal and how it was measured, in words: age, sites, handling, the placing of a cuff. Must not decide anything. */
+import type { Measurement1 as Measurement, Patient1 as Patient } from "../contract/wire_types";
+import { say } from "../contract/words";
+import type { Visit } from "../offline/journal";
+import { cm, dayOnly } from "../parts/figures";
+import { kebab } from "../parts/word_ids";
+import { inOneLine } from "./animals";
+import { ageInMonths } from "./measure/open";
+import { ageFacts } from "./patient_facts";
+import { isForGood, type SiteNotUsed } from "./sites_not_used";
+
+/** Species, sex, breed, age, mark: what is known of them. */
+export function whoLine(patient: Patient, now_ms: number): string {
+  const { species, sex, breed, mark, born_on_day } = patient;
+  const months = ageInMonths(born_on_day, now_ms);
+  const told = months === undefined ? undefined : ageFacts(months);
+  return inOneLine(
+    say(`species-${species}`), sex && say(`sex-${kebab(sex)}`), breed, told && say(`age-${told.unit}-about`, { n: told.n }), mark,
+  );
+}
+
+/** "Forearm, left". */
+export function placeOf({ site, side }: Pick<SiteNotUsed, "site" | "side">): string {
+  return [say(`site-${kebab(site)}`), side ? say(`side-${side}`) : site !== "tail_base" && say("side-both")].filter(Boolean).join(", ");
+}
+
+/** "Forearm, left: catheter, until 9 Dec 2026". `day` is today, days since 1970-01-01. */
+export function siteLine(site: SiteNotUsed, day: number): string {
+  const { until_day } = site;
+  const facts = { place: placeOf(site), why: say(`site-why-${site.why}`), day: until_day === undefined ? "" : dayOnly(until_day) };
+  if (until_day === undefined) return say(isForGood(site) ? "site-for-good" : "site-open", facts);
+  return say(until_day < day ? "site-past" : "site-until", facts);
+}
+
+type CuffSet = Measurement["sets"][number];
+
+/** The set the result speaks of. */
+export function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
+  const { sets } = letter.body as unknown as Measurement;
+  const { result_set } = (letter.assessment ?? {}) as { result_set?: number };
+  return sets[result_set ?? sets.length - 1];
+}
+
+/** Method, site and cuff of a set: what makes two visits comparable. */
+export function placingLine(set: CuffSet): string {
+  const { method, site, side, cuff_width_mm: width } = set;
+  return [
+    say(`method-${method}`), site && say(`site-${kebab(site)}`), side && say(`side-${side}`),
+    width === undefined ? say("used-cuff-none") : say("used-cuff", { mm: String(width) }),
+  ].filter(Boolean).join(", ");
+}
+
+/** All that was noted of how it was measured last, in one sentence. */
+export function measuredLine(set: CuffSet): string {
+  const { posture, restraint, limb_circumference_mm: limb, instrument } = set;
+  return [
+    placingLine(set), limb !== undefined && say("summary-limb", { cm: cm(limb) }), posture && say(`posture-${kebab(posture)}`),
+    restraint && say(`restraint-${restraint}`), instrument,
+  ].filter(Boolean).join(", ");
+}
