@@ -1,5 +1,7 @@
 """What a person does with a phone, step by step, through roles and names only. Holds no expectation about results."""
 
+import re
+
 from tests.field.phone import Phone
 from tests.field.server_process import PASSWORD
 
@@ -32,16 +34,33 @@ def set_up(phone: Phone, demeanour: str, rest_min: str, place: str) -> None:
     phone.choose("Place", place)
 
 
+def unfold(phone: Phone, *questions: str) -> None:
+    """Open those questions of the part *Cuff* that are folded to a line with their answer."""
+    for question in questions:
+        line = phone.page.get_by_role("button", name=re.compile(rf"^{re.escape(question)} "), expanded=False)
+        if line.count() > 0:
+            line.first.click()
+
+
+def take_cuff(phone: Phone, width_mm: str) -> None:
+    """The width used, offered or not; what a cuff is marked with stands behind its width."""
+    group = phone.page.get_by_role("group", name="Cuff used, width in mm")
+    group.get_by_role("radio", name=re.compile(rf"^{width_mm}\b")).check(force=True)
+
+
 def cuff(phone: Phone, method: str, circumference: str, bag: str, take: str, site: str, posture: str) -> None:
-    """The part *Cuff*: the limb is measured, the cuff that is offered from the bag is taken."""
+    """The part *Cuff*, in the order of the work; `bag` is typed where there is none yet, and empty where there is one."""
     phone.tap("Show Cuff")
+    phone.page.get_by_role("button", name="Next: readings").wait_for()
+    unfold(phone, "Method", "Site", "Limb circumference", "Cuff", "Posture")
     phone.choose("Method", method)
-    phone.fill("Cuff widths in the bag, in mm", bag)
-    phone.page.keyboard.press("Tab")
+    phone.choose("Site", site)
     phone.fill("Limb circumference", circumference)
     phone.page.keyboard.press("Tab")
-    phone.tap(f"Take the {take} mm cuff")
-    phone.choose("Site", site)
+    if bag:
+        phone.fill("Cuff widths in the bag, in mm", bag)
+        phone.page.keyboard.press("Tab")
+    take_cuff(phone, take)
     phone.choose("Posture", posture)
 
 

@@ -18,6 +18,12 @@ export function wordsFrom(source: string): FluentBundle {
 
 const WORDS = wordsFrom(english);
 
+/** Adds the sentences of screens that are loaded later; an id that is already taken, or a broken sentence, throws. */
+export function addWords(source: string): void {
+  const errors = WORDS.addResource(new FluentResource(source));
+  if (errors.length > 0) throw errors[0];
+}
+
 /** Is there a sentence of this id? */
 export function hasWords(id: string, words: FluentBundle = WORDS): boolean {
   const pattern = words.getMessage(id)?.value;

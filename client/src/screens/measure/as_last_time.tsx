@@ -1,30 +1,61 @@
-/* The last visit's cuff, limb and posture in one tap: only what was done alike can be compared.
-   It offers and fills in; nothing is taken over before the tap, since a limb may have grown and a cuff be missing today. */
+/* The last visit's method, limb, posture, cuff and instrument in one tap: only what was done alike can be compared.
+   It offers, says what differs today, and fills in nothing before the tap. */
 import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { cm } from "../../parts/figures";
 import { kebab } from "../../parts/word_ids";
 import type { Keeping } from "./keeping";
-import { takenFromLast } from "./last_set";
-import { setNow, type LastSet, type Open } from "./open";
+import { asLast, takenFromLast, type AsLast, type Taken, type Today } from "./last_set";
+import { setNow, type Open, type Saying } from "./open";
 
 /** What is offered, in the words of the questions below it. */
-function words(last: LastSet): string {
-  const { site, side, posture, limb_circumference_mm: limb, cuff_width_mm: width } = last;
+function words(take: Taken): string {
+  const { method, site, side, posture, restraint, limb_circumference_mm: limb, cuff_width_mm: width, instrument } = take;
   return [
-    site && say(`site-${kebab(site)}`), side && say(`side-${side}`), posture && say(`posture-${kebab(posture)}`),
+    method && say(`method-${method}`), site && say(`site-${kebab(site)}`), side && say(`side-${side}`),
     limb !== undefined && say("summary-limb", { cm: cm(limb) }), width !== undefined && say("used-cuff", { mm: String(width) }),
+    posture && say(`posture-${kebab(posture)}`), restraint && restraint !== "none" && say(`restraint-${restraint}`), instrument,
   ].filter(Boolean).join(", ");
 }
 
-/** The offer; gone once everything stands as last time. */
-export function AsLastTime({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element | null {
-  const { last } = open;
-  const now: LastSet = setNow(open);
-  if (!last || Object.entries(last).every(([key, value]) => now[key as keyof LastSet] === value)) return null;
+/** A difference as a sentence. */
+export function differsLine({ word, facts }: Saying): string {
+  const { site, side, why, gauge } = facts;
+  const place = [site && say(`site-${kebab(String(site))}`), side && say(`side-${side}`)].filter(Boolean).join(", ");
+  return say(word, {
+    ...facts,
+    ...(site ? { place } : {}), ...(why ? { why: say(`site-why-${why}`) } : {}), ...(gauge ? { gauge: say(`gauge-${gauge}`) } : {}),
+  });
+}
+
+function isTaken(open: Open, { take }: AsLast): boolean {
+  const now: Taken = setNow(open);
+  return Object.entries(take).every(([key, value]) => now[key as keyof Taken] === value);
+}
+
+/** The offer, gone once everything stands as last time; what differs stays said. */
+export function AsLastTime({ open, keeping, today, onTaken }: { open: Open; keeping: Keeping; today: Today; onTaken: (next: Open) => void }): JSX.Element | null {
+  const last = asLast(open, today);
+  if (!last) return null;
+  const isOffered = !isTaken(open, last);
+  if (!isOffered && last.differs.length === 0) return null;
+  const take = (): void => {
+    void keeping.act((head) => takenFromLast(head, last.take));
+    onTaken(keeping.head());
+  };
   return (
-    <button type="button" class="button wide" onClick={() => keeping.act((head) => takenFromLast(head, last))}>
-      {say("as-last-time", { what: words(last) })}
-    </button>
+    <div class="stack">
+      {isOffered && (
+        <button type="button" class="button wide" onClick={take}>
+          {say("as-last-time", { what: words(last.take) })}
+        </button>
+      )}
+      {last.differs.length > 0 && (
+        <div class="note">
+          <p><strong>{say("differs-today")}</strong></p>
+          <ul>{last.differs.map((one) => <li key={one.word}>{differsLine(one)}</li>)}</ul>
+        </div>
+      )}
+    </div>
   );
 }

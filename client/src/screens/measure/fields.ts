@@ -42,7 +42,7 @@ interface Reader {
   at: (open: Open) => (string | number)[];
 }
 
-/** Without a unit, below this a circumference can only be cm, and from here on only mm: no limb is 39 mm or 40 cm round. */
+/** A circumference from before its unit was asked (a draft of an earlier build): below this it was cm, from here on mm. */
 const CM_BELOW = 40;
 
 const inMonths = (open: Open): number => (open.texts["age_unit"] === "months" ? 1 : 12);
@@ -66,7 +66,7 @@ const READERS: Record<FieldId, Reader> = {
   },
   circumference: {
     part: "cuff", example: "13.5", least: 1, most: 1000, said_in: () => 10, decimal: true, units: { mm: 1, cm: 10 },
-    bare: (tenths) => (tenths < CM_BELOW * 10 ? 10 : 1),
+    bare: (tenths, { texts: { circumference_unit: unit } }) => (unit ? (unit === "mm" ? 1 : 10) : tenths < CM_BELOW * 10 ? 10 : 1),
     at: (open) => inSetNow(open, "limb_circumference_mm"),
   },
   width: {

@@ -18,6 +18,7 @@ import { thePhone } from "../place";
 import { ReadingsPart } from "./readings_part";
 import { ReadyPart } from "./ready_part";
 import { ResultPart } from "./result_part";
+import { nameWindow } from "../window_title";
 import { summaryOf } from "./summary";
 
 /** The open measurement of a draft id; undefined while it is looked for, null when the phone does not have it. */
@@ -25,9 +26,10 @@ function useKeeper(id: string): Keeper<Open> | null | undefined {
   const [keeper, setKeeper] = useState<Keeper<Open> | null | undefined>(undefined);
   useEffect(() => {
     let current = true;
-    void thePhone().drafts().then((drafts) => {
+    const phone = thePhone(); // this one and no other, should training begin or end while a write is under way
+    void phone.drafts().then((drafts) => {
       const draft = drafts.find((one) => one.id === id);
-      const write = (open: Open): Promise<void> => thePhone().keepDraft(draftOf(open, Date.now()));
+      const write = (open: Open): Promise<void> => phone.keepDraft(draftOf(open, Date.now()));
       if (current) setKeeper(draft ? keeperOf(openOf(draft), write, troubleCode) : null);
     });
     return () => {
@@ -58,11 +60,11 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
   const isWrong = open.part === "readings" ? open.problem !== undefined : problemsToShow(open).length > 0;
   useEffect(() => {
-    document.title = say(isWrong ? "page-title-error" : "page-title", { page: title });
+    nameWindow(title, isWrong);
   }, [title, isWrong]);
   return (
     <div class={open.part === "readings" ? "page still" : "page"}>
-      <Head unsent={status.unsent}>
+      <Head unsent={status.unsent} help={open.part}>
         <div class="head-measure">
         <a class="link back" href={open.measurement.patient ? `#/patient/${open.measurement.patient}` : "#/round"} aria-label={say("back-to-patients")}>
           ‹
@@ -128,7 +130,6 @@ function leave(open: Open, to: Part): Open {
 }
 
 function PartNow({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
-  const bag = useBag();
   const done = (to: Part) => (): void => {
     void keeping.act((head) => leave(head, to)).then(() => scrollTo(0, 0));
   };
@@ -139,22 +140,7 @@ function PartNow({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Eleme
       <Problems problems={problemsToShow(open)} />
       {open.part === "ready" && <ReadyPart open={open} keeping={keeping} onDone={done("calm")} />}
       {open.part === "calm" && <CalmPart open={open} keeping={keeping} onDone={done("cuff")} />}
-      {open.part === "cuff" && <CuffPart open={open} keeping={keeping} bag={bag.text} onBag={bag.keep} onDone={done("readings")} />}
+      {open.part === "cuff" && <CuffPart open={open} keeping={keeping} onDone={done("readings")} />}
     </>
   );
-}
-
-/** The widths in the bag as this phone remembers them. */
-function useBag(): { text: string; keep: (text: string) => void } {
-  const [text, setText] = useState("");
-  useEffect(() => {
-    void thePhone().recall("bag").then((bag) => setText(typeof bag === "string" ? bag : ""));
-  }, []);
-  return {
-    text,
-    keep: (next) => {
-      setText(next);
-      void thePhone().remember("bag", next).catch(() => undefined);
-    },
-  };
 }

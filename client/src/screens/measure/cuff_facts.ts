@@ -1,0 +1,58 @@
+/* What the Cuff part needs beside the open measurement: the bags and which one is in use, widths typed without a bag, and the
+   sites of this animal that are not to be used today. Reads from the phone's own record; keeps no copy of it. */
+import { useEffect, useState } from "preact/hooks";
+import type { Patient1 as Patient } from "../../contract/wire_types";
+import { say } from "../../contract/words";
+import { bagInUse, bodyOf, rememberBagInUse, type BagBody } from "../bag_in_use";
+import { thePhone } from "../place";
+import type { BagCard } from "../../offline/journal";
+import { dayOf, inForce, type NotUsed } from "./sites";
+
+interface Read {
+  bags: readonly BagCard[];
+  chosen: BagCard | undefined;
+  typed: string;
+  barred: NotUsed[];
+}
+
+export interface CuffFacts extends Read {
+  bag: BagBody | undefined;
+  choose(id: string): Promise<void>;
+  keepTyped(text: string): void;
+  /** Files the typed widths as a bag, and uses it. */
+  keepAsBag(widths: readonly number[]): Promise<void>;
+}
+
+async function readFacts(patient: string | undefined): Promise<Read> {
+  const phone = thePhone();
+  const [{ bags, chosen }, typed, cards] = await Promise.all([bagInUse(), phone.recall("bag"), patient ? phone.patients() : []]);
+  const animal = cards.find(({ id }) => id === patient)?.letter.body as Patient | undefined;
+  return { bags, chosen, typed: typeof typed === "string" ? typed : "", barred: inForce(animal?.sites_not_used, dayOf(Date.now())) };
+}
+
+/** undefined until it was read once. */
+export function useCuffFacts(patient: string | undefined): CuffFacts | undefined {
+  const [read, setRead] = useState<Read | undefined>(undefined);
+  const again = async (): Promise<void> => setRead(await readFacts(patient));
+  useEffect(() => {
+    void again();
+  }, [patient]);
+  return read && {
+    ...read,
+    bag: read.chosen && bodyOf(read.chosen),
+    choose: async (id) => {
+      await rememberBagInUse(id);
+      await again();
+    },
+    keepTyped: (text) => {
+      setRead((now) => now && { ...now, typed: text });
+      void thePhone().remember("bag", text).catch(() => undefined);
+    },
+    keepAsBag: async (widths) => {
+      const body: BagBody = { name: say("bag-first-name"), cuffs: widths.map((width_mm) => ({ width_mm })) };
+      const { id } = await thePhone().file({ kind: "bag", body });
+      await rememberBagInUse(id);
+      await again();
+    },
+  };
+}

@@ -1,0 +1,98 @@
+/* A question of the Cuff part: in full while it is being answered, one line once it was answered earlier. A line never folds
+   under a thumb: what was open when the part came up stays open. Must not decide what an answer means. */
+import type { ComponentChildren, JSX } from "preact";
+import { useState } from "preact/hooks";
+import { say } from "../../contract/words";
+import { Choices } from "../../parts/choices";
+import { kebab } from "../../parts/word_ids";
+import type { Keeping } from "./keeping";
+import { changed, inSetNow, setNow, type Open } from "./open";
+
+export type QuestionId = "method" | "site" | "side" | "limb" | "bag" | "width" | "posture" | "height" | "gauge" | "restraint" | "instrument";
+
+/** Which questions are shown in full. */
+export interface Folds {
+  isOpen(question: QuestionId): boolean;
+  open(question: QuestionId): void;
+  /** Leaves only these open, as after taking over the last visit. */
+  only(questions: readonly QuestionId[]): void;
+}
+
+/** Starts with these questions open. */
+export function useFolds(first: () => readonly QuestionId[]): Folds {
+  const [shown, setShown] = useState<ReadonlySet<QuestionId>>(() => new Set(first()));
+  return {
+    isOpen: (question) => shown.has(question),
+    open: (question) => setShown((now) => new Set(now).add(question)),
+    only: (questions) => setShown(new Set(questions)),
+  };
+}
+
+interface FoldProps {
+  folds: Folds;
+  question: QuestionId;
+  label: string;
+  /** What was answered, in words; absent = nothing yet. */
+  answer: string | undefined;
+  /** Said below the line whether it is folded or not. */
+  note?: string | undefined;
+  children: ComponentChildren;
+}
+
+/** One line with its answer, or the question itself. */
+export function Fold({ folds, question, label, answer, note, children }: FoldProps): JSX.Element {
+  return (
+    <div class="asked" id={`asked-${question}`}>
+      {folds.isOpen(question) ? children : (
+        <button type="button" class="line" aria-expanded="false" onClick={() => folds.open(question)}>
+          <span class="line-label">{label}</span> <strong class="line-answer">{answer ?? say("line-not-noted")}</strong>
+        </button>
+      )}
+      {note && <p class="small">{note}</p>}
+    </div>
+  );
+}
+
+type Field = "method" | "gauge" | "posture" | "restraint" | "side";
+
+interface QuestionProps {
+  keeping: Keeping;
+  folds: Folds;
+  field: Field;
+  answers: readonly string[];
+  /** More than the bare word beside an answer. */
+  labelOf?: (value: string) => string;
+  /** Help below the question while it is open. */
+  children?: ComponentChildren;
+}
+
+/** One question of the set, answered by a word of the wire document. */
+export function Question({ keeping, folds, field, answers, labelOf, children }: QuestionProps): JSX.Element {
+  const word = (value: string): string => say(`${field}-${kebab(value)}`);
+  const value = setNow(keeping.head())[field];
+  return (
+    <Fold folds={folds} question={field} label={say(`field-${field}`)} answer={value && word(value)}>
+      <Choices
+        name={field}
+        label={say(`field-${field}`)}
+        answers={answers.map((one) => ({ value: one, label: labelOf ? labelOf(one) : word(one) }))}
+        value={value}
+        onChoose={(chosen) => keeping.act((head) => changed(head, `field-${field}`, inSetNow(head, field), chosen))}
+      />
+      {children}
+    </Fold>
+  );
+}
+
+/** Everything that was not answered yet, and is not one of those asked rarely: what the part opens with. */
+export function unanswered(open: Open, rare: readonly QuestionId[]): QuestionId[] {
+  const set = setNow(open);
+  const noted: Partial<Record<QuestionId, unknown>> = {
+    method: open.measurement.previous ?? open.texts["left_cuff"],
+    site: set.site && (set.side ?? set.site === "tail_base"), limb: set.limb_circumference_mm, width: set.cuff_width_mm, posture: set.posture,
+    height: set.cuff_above_heart_mm ?? (open.texts["height_side"] === "not_known" ? "not_known" : undefined),
+    gauge: set.gauge, restraint: set.restraint, instrument: set.instrument,
+  };
+  const all: QuestionId[] = ["method", "site", "limb", "width", "posture", "height", "gauge", "restraint", "instrument"];
+  return all.filter((question) => !noted[question] && noted[question] !== 0 && !rare.includes(question));
+}
