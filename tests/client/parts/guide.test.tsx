@@ -49,7 +49,7 @@ describe("a card", () => {
 describe("figures", () => {
   it("the cuff is 30 to 40 % of the circumference for a cat and 40 % for a dog", () => {
     expect(guideSentences("cuff", "cat").join(" ")).toMatch(/30\s?% to 40\s?%/);
-    expect(guideSentences("cuff", "dog").join(" ")).toMatch(/about 40\s?%/);
+    expect(guideSentences("cuff", "dog").join(" ")).toMatch(/aim at a cuff width of 40\s?%/);
   });
   it("five to seven readings that agree", () => {
     expect(guideSentences("readings", "cat").join(" ")).toContain("take 5 to 7");

@@ -8,7 +8,7 @@ export const POSTURES = ["lateral", "sternal", "sitting", "standing", "in_lap"] 
 export type Posture = (typeof POSTURES)[number];
 
 const GROUND = "M2 86.500H118";
-const MAT = "M2 88L16 34H119L112 88Z";
+const MAT = "M2 86L16 30H119L112 86Z";
 
 /** Somebody sitting on a chair, seen from the left; the arm comes last, round the animal. */
 const PERSON = {
@@ -21,11 +21,11 @@ function InLap({ species }: { species: Species }): JSX.Element {
   return (
     <g>
       <path class="fine" d={PERSON.chair} />
-      <circle class="skin" cx="81" cy="14" r="10" />
-      <path class="skin" d={PERSON.body} />
       <g transform="translate(20 15) scale(0.5)">
         <Resting species={species} rest="sternal" />
       </g>
+      <circle class="skin" cx="81" cy="14" r="10" />
+      <path class="skin" d={PERSON.body} />
       <path class="skin" d={PERSON.arm} />
     </g>
   );
@@ -33,6 +33,11 @@ function InLap({ species }: { species: Species }): JSX.Element {
 
 function Animal({ species, posture }: { species: Species; posture: Posture }): JSX.Element {
   if (posture === "in_lap") return <InLap species={species} />;
+  if (posture === "lateral") return (
+    <g transform="translate(0 -5)">
+      <Resting species={species} rest={posture} />
+    </g>
+  );
   if (posture !== "standing") return <Resting species={species} rest={posture} />;
   return (
     <g transform="translate(8 6.400) scale(0.44)">
