@@ -44,7 +44,7 @@ export function Glossary({ species }: { species: Species }): JSX.Element {
             {terms.map(({ name, about, drawing }) => (
               <div class="term" key={name}>
                 <dt>{name}</dt>
-                <dd>
+                <dd class={drawing && "drawn"}>
                   {about}
                   {drawing}
                 </dd>

@@ -126,7 +126,7 @@ export function Guide(props: Props): JSX.Element {
     <details class="more guide">
       <summary>{sayGuide(`guide-title-${step}`)}</summary>
       {Drawings && (
-        <div class="shown-row">
+        <div class={step === "cuff" ? "shown-row pairs" : "shown-row"}>
           <Drawings {...props} />
         </div>
       )}
