@@ -46,7 +46,7 @@ export function LevelDrawing({ species, level, label }: Heard & { species: Speci
         <Band at={[38, 62]} width={14} across={17} turn={90} kind="now" />
       </g>
       <path class="dashed" d={`M2 ${y}H118`} />
-      <path class="off" d={`M${x} ${y - 5}v10m-5 -5h10`} />
+      <path class="off" d={`M${x} ${y - 7}v14m-7 -7h14`} />
     </Drawing>
   );
 }
