@@ -18,7 +18,7 @@ import { showHand } from "./parts/hand";
 import { showLook } from "./parts/look";
 import { wasTraining } from "./parts/training_ground";
 import { App } from "./screens/app";
-import { backToPlace, rememberPlace } from "./screens/last_place";
+import { backToPlace } from "./screens/last_place";
 import { loadAll } from "./screens/later";
 import { followLaunches } from "./screens/launched";
 import { thePhone, theRecord, usePhoneOf } from "./screens/place";
@@ -64,7 +64,6 @@ async function start(): Promise<void> {
     sayTrouble(failure);
     return;
   }
-  rememberPlace();
   followLaunches();
   render(<App />, ground);
   setTimeout(() => void loadAll().catch(() => undefined), LOAD_REST_AFTER_MS);

@@ -170,9 +170,9 @@ draft-drop-no = Keep it
 
 field-species = Species
 field-age = Age
-field-age-unit = Age known
-age-years = In years
-age-months = In months
+field-age-unit = Age counted in
+age-years = Years
+age-months = Months
 age-not-known = Not known
 field-state = State
 state-awake = Awake
@@ -368,6 +368,16 @@ file-another = Another animal
 
 ## ready and calm
 
+quiet-strip-title = Quiet times
+quiet-strip-more = and { $n } more
+quiet-row-left = { $left } left, ready { $at }
+quiet-row-over = Quiet time is over, ready since { $at }
+quiet-step = The phone's clock was set { $by ->
+    [forward] forward
+   *[back] back
+  } by { $time } meanwhile. Check with a watch.
+quiet-before-start = The phone's clock stands before the start. Start again, or type the minutes.
+
 ## cuff and bag
 
 # These stand in en_cuff.ftl: the first paint does not wait for them.
@@ -494,7 +504,7 @@ bruises-yes = Yes
 change-kept = Saved on this phone.
 
 measured-last = Measured last
-measured-last-line = { $how }. { $when }.
+measured-last-line = { $how } · { $when }
 
 sites-title = Sites not to be used
 sites-none = All sites may be used.
@@ -505,10 +515,10 @@ sites-past = { $n ->
 sites-full = There is no room for another site. Take one away first
 site-add = Add a site
 site-tap = No cuff here: { $place }
-site-for-good = { $place }: { $why }, for good
-site-open = { $place }: { $why }, until taken away
-site-until = { $place }: { $why }, until { $day }
-site-past = { $place }: { $why }, was until { $day }
+site-for-good = { $place } · { $why } · for good
+site-open = { $place } · { $why } · until taken away
+site-until = { $place } · { $why } · until { $day }
+site-past = { $place } · { $why } · was until { $day }
 site-end = May be used again
 site-mistake = Not missing: a mistake
 site-end-of = { $place }: { $act }

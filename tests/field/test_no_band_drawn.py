@@ -20,6 +20,7 @@ def measure(phone: Phone, name: str, state: str, readings: list[str]) -> None:
     phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
     work.add_animal(phone, "Dog", name, "kennel 2")
     phone.tap("Measure")
+    phone.tap("Show Calm")
     phone.choose("State", state)
     phone.tap("Show Readings")
     work.add_readings(phone, *readings)

@@ -30,16 +30,23 @@ def set_up(phone: Phone, demeanour: str, rest_min: str, place: str) -> None:
     """The part *Calm*."""
     phone.tap("Show Calm")
     phone.choose("Demeanour", demeanour)
+    more = phone.page.get_by_role("button", name="More", exact=True, expanded=False)
+    if more.count() > 0:
+        more.click()
     phone.fill("Quiet time before the first reading, in minutes", rest_min)
     phone.choose("Place", place)
 
 
-def unfold(phone: Phone, *questions: str) -> None:
-    """Open those questions of the part *Cuff* that are folded to a line with their answer."""
-    for question in questions:
-        line = phone.page.get_by_role("button", name=re.compile(rf"^{re.escape(question)} "), expanded=False)
-        if line.count() > 0:
-            line.first.click()
+FOLDED_MS = 450
+"""A question of the part *Cuff* folds this long after its answer, and the next one opens."""
+
+
+def unfold(phone: Phone, question: str) -> None:
+    """Open a question of the part *Cuff* that is folded to a line with its answer."""
+    phone.page.wait_for_timeout(FOLDED_MS)
+    line = phone.page.get_by_role("button", name=re.compile(rf"^{re.escape(question)} "), expanded=False)
+    if line.count() > 0:
+        line.first.click()
 
 
 def take_cuff(phone: Phone, width_mm: str) -> None:
@@ -52,15 +59,19 @@ def cuff(phone: Phone, method: str, circumference: str, bag: str, take: str, sit
     """The part *Cuff*, in the order of the work; `bag` is typed where there is none yet, and empty where there is one."""
     phone.tap("Show Cuff")
     phone.page.get_by_role("button", name="Next: readings").wait_for()
-    unfold(phone, "Method", "Site", "Limb circumference", "Cuff", "Posture")
+    unfold(phone, "Method")
     phone.choose("Method", method)
+    unfold(phone, "Site")
     phone.choose("Site", site)
+    unfold(phone, "Limb")
     phone.fill("Limb circumference", circumference)
     phone.page.keyboard.press("Tab")
     if bag:
         phone.fill("Cuff widths in the bag, in mm", bag)
         phone.page.keyboard.press("Tab")
+    unfold(phone, "Cuff")
     take_cuff(phone, take)
+    unfold(phone, "Posture")
     phone.choose("Posture", posture)
 
 

@@ -5,6 +5,7 @@ const WHOLE_OR_TENTH = new Intl.NumberFormat(undefined, { maximumFractionDigits:
 const HUNDREDTHS = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2, useGrouping: false });
 const PERCENT = new Intl.NumberFormat(undefined, { style: "percent", maximumFractionDigits: 1 });
 const DAY_AND_TIME = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
+const TIME = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
 const DAY = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
 const DAY_MS = 86_400_000;
 
@@ -31,6 +32,11 @@ export function cm(value_mm: number): string {
 /** An instant with its month as a word. */
 export function dayAndTime(at_ms: number): string {
   return DAY_AND_TIME.format(at_ms);
+}
+
+/** An instant as the time of its day. */
+export function timeOfDay(at_ms: number): string {
+  return TIME.format(at_ms);
 }
 
 /** A calendar day, given as days since 1970-01-01, with its month as a word. */

@@ -1,40 +1,55 @@
-/* An app killed by the phone is started anew at its front door: this brings it back to the measurement that was open.
-   Only an id that means nothing by itself is kept, in the browser's small store; the draft itself lies in the record. */
-import { effect } from "@preact/signals";
-import type { Phone } from "../offline/journal";
+/* An app killed by the phone is started anew at its front door: this brings it back to the visit that was on the screen.
+   Which one that is lies in its draft (`at`), written by the same strict transactions as everything typed, so that a kill right after
+   a tap finds it. Must not keep a place of its own on the disk. */
+import type { Draft, Phone } from "../offline/journal";
+import type { Keeper } from "./measure/keeper";
+import { openOf, type Open } from "./measure/open";
 import { go, route } from "./route";
 
-const PLACE = "quietcuff-place";
 /** Longer ago than this the list is the better start: the open measurement stands first on it. */
 const SAME_VISIT_MS = 4 * 3_600_000;
 
-/** The id of the measurement that was open last; null when none was. */
+let place: string | null = null;
+
+/** The id of the measurement that is open, or was when the app was last ended; null when none was. */
 export function openPlace(): string | null {
-  try {
-    return localStorage.getItem(PLACE);
-  } catch {
-    return null;
-  }
+  return place;
 }
 
-/** Remembers from now on which measurement is open. */
-export function rememberPlace(): void {
-  effect(() => {
-    const at = route.value;
-    try {
-      if (at.at === "help") return; // read in the middle of a measurement, which is where the way back leads
-      if (at.at === "measure") localStorage.setItem(PLACE, at.id);
-      else localStorage.removeItem(PLACE);
-    } catch {
-      /* Without it the app starts at the list. */
-    }
-  });
+/** The draft that was on the screen last; null when the round was, or when it is too long ago. */
+export function placeOf(drafts: readonly Draft[], now_ms: number): string | null {
+  const open = drafts.filter((draft) => openOf(draft).at === "open" && now_ms - draft.updatedMs < SAME_VISIT_MS);
+  const [latest] = open.sort((one, other) => other.updatedMs - one.updatedMs);
+  return latest?.id ?? null;
 }
 
-/** At a start without an address of its own: back to the measurement that was open, when its draft is there and fresh. */
-export async function backToPlace(phone: Phone, now_ms: number): Promise<void> {
-  const id = openPlace();
-  if (!id || location.hash.length > 2) return;
-  const draft = (await phone.drafts()).find((one) => one.id === id);
-  if (draft && now_ms - draft.updatedMs < SAME_VISIT_MS) go(`#/measure/${id}`, true);
+/** At a start: which measurement was open; without an address of its own also back to it. */
+export async function backToPlace(phone: Pick<Phone, "drafts">, now_ms: number): Promise<void> {
+  place = placeOf(await phone.drafts(), now_ms);
+  if (place && location.hash.length <= 2) go(`#/measure/${place}`, true);
+}
+
+function opened(open: Open): Open {
+  return open.at === "open" ? open : { ...open, at: "open" };
+}
+
+function left(open: Open): Open {
+  const { at: _at, ...rest } = open;
+  return rest;
+}
+
+/** Help is read in the middle of a visit, which is where the way back leads. */
+const isInVisit = (): boolean => route.value.at === "help";
+
+/** The visit is on the screen from now on; what comes back ends that. A draft filed or deleted meanwhile is not written again. */
+export function stayAt(id: string, keeper: Pick<Keeper<Open>, "act">, phone: Pick<Phone, "drafts">): () => void {
+  place = id;
+  void keeper.act(opened);
+  return () => {
+    if (isInVisit()) return;
+    if (place === id) place = null;
+    void phone.drafts().then(async (drafts) => {
+      if (drafts.some((draft) => draft.id === id)) await keeper.act(left);
+    }, () => undefined);
+  };
 }

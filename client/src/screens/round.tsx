@@ -10,6 +10,7 @@ import { InstallHint } from "./install_hint";
 import { isBegun } from "./forms_begun";
 import { startMeasuring } from "./measure/start_measuring";
 import { Page } from "./page";
+import { QuietOnRound } from "./quiet_running";
 import { ReadyLine } from "./ready_line";
 import { Animals } from "./round_animals";
 import { Drafts } from "./round_drafts";
@@ -40,6 +41,7 @@ export function Round(): JSX.Element {
   return (
     <Page title={say("round-title")} back="">
       <FiledLine />
+      <QuietOnRound />
       <FirstCautions />
       <InstallHint />
       <Drafts onAdd={setAdding} />

@@ -10,14 +10,17 @@ import { CalmPart } from "./calm_part";
 import { CuffPart } from "./cuff_part";
 import { partOf } from "./fields";
 import { Page } from "../page";
+import { stayAt } from "../last_place";
 import { keeperOf, type Keeper } from "./keeper";
 import { keepingOf, troubleCode, type Keeping } from "./keeping";
 import { draftOf, openOf, setNow, toPart, type Open, type Part } from "./open";
 import { problemsToShow } from "./part_problems";
 import { thePhone } from "../place";
 import { ReadingsPart } from "./readings_part";
+import { helpFirst } from "./ready";
 import { ReadyPart } from "./ready_part";
 import { ResultPart } from "./result_part";
+import { QuietInVisit } from "../quiet_running";
 import { nameWindow } from "../window_title";
 import { summaryOf } from "./summary";
 
@@ -26,14 +29,19 @@ function useKeeper(id: string): Keeper<Open> | null | undefined {
   const [keeper, setKeeper] = useState<Keeper<Open> | null | undefined>(undefined);
   useEffect(() => {
     let current = true;
+    let leave = (): void => undefined;
     const phone = thePhone(); // this one and no other, should training begin or end while a write is under way
     void phone.drafts().then((drafts) => {
       const draft = drafts.find((one) => one.id === id);
       const write = (open: Open): Promise<void> => phone.keepDraft(draftOf(open, Date.now()));
-      if (current) setKeeper(draft ? keeperOf(openOf(draft), write, troubleCode) : null);
+      if (!current) return;
+      const found = draft ? keeperOf(openOf(draft), write, troubleCode) : null;
+      if (found) leave = stayAt(id, found, phone);
+      setKeeper(found);
     });
     return () => {
       current = false;
+      leave();
     };
   }, [id]);
   return keeper;
@@ -77,7 +85,8 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
       </Head>
       <main class="main measure" id="content" tabIndex={-1}>
         <Unkept keeper={keeper} />
-        {!(open.part === "readings" && open.sheet) && <Folds open={open} keeping={keeping} />}
+        <QuietInVisit open={open} />
+        {!isCovered(open) && <Folds open={open} keeping={keeping} />}
         <PartNow open={open} keeping={keeping} />
       </main>
     </div>
@@ -98,6 +107,11 @@ function Unkept({ keeper }: { keeper: Keeper<Open> }): JSX.Element | null {
   );
 }
 
+/** Something lies over the whole part, and the way on is by its own keys alone. */
+function isCovered(open: Open): boolean {
+  return open.part === "readings" ? open.sheet !== undefined : open.part === "ready" && helpFirst(open) !== undefined;
+}
+
 const PARTS: readonly Part[] = ["ready", "calm", "cuff", "readings", "result"];
 
 function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
@@ -106,17 +120,19 @@ function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element
   return (
     <nav class="folds" aria-label={say("measure-title")}>
       {parts.map((part) => (
-        <button
-          key={part}
-          type="button"
-          class="fold"
-          aria-expanded={open.part === part}
-          aria-label={say("part-show", { part: say(`part-${part}`) })}
-          onClick={() => keeping.act((head) => (head.texts[`left_${head.part}`] === "yes" ? toPart(head, part) : leave(head, part)))}
-        >
-          <strong>{say(`part-${part}`)}</strong>
-          {!few && part !== open.part && <span class="small">{summaryOf(open, part)}</span>}
-        </button>
+        <div class="fold-box" key={part}>
+          <button
+            type="button"
+            class="fold"
+            aria-expanded={open.part === part}
+            aria-label={say("part-show", { part: say(`part-${part}`) })}
+            aria-describedby={few || part === open.part ? undefined : `fold-${part}`}
+            onClick={() => keeping.act((head) => (head.texts[`left_${head.part}`] === "yes" ? toPart(head, part) : leave(head, part)))}
+          >
+            <strong>{say(`part-${part}`)}</strong>
+          </button>
+          {!few && part !== open.part && <span class="small" id={`fold-${part}`}>{summaryOf(open, part)}</span>}
+        </div>
       ))}
     </nav>
   );

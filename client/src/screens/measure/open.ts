@@ -30,7 +30,9 @@ export type Sheet =
   | { kind: "new_set" }
   /** The pulse that is tapped; `pulse` once it is counted, `uneven` once the person said so. */
   | { kind: "pulse"; pulse?: Pulse; uneven?: boolean }
-  | { kind: "stop" };
+  | { kind: "stop" }
+  /** Over *Ready?*: the reason why it is not measured today. */
+  | { kind: "not_today" };
 
 export interface Open {
   id: string;
@@ -40,7 +42,16 @@ export interface Open {
   measurement: Measurement;
   last?: LastSet;
   /** The quiet time that runs or ran: a start and a need, so that it is exact after the page was hidden or killed. */
-  quiet?: { from_ms: number; need_s: number };
+  quiet?: {
+    from_ms: number;
+    need_s: number;
+    /** Ended before the first reading: what came after is no quiet time. */
+    to_ms?: number;
+    /** By how many seconds the phone's clock was set while it ran. */
+    step_s?: number;
+  };
+  /** It is the one on the screen: an app that is killed comes back to it. */
+  at?: "open";
   part: Part;
   finished: boolean;
   /** The choice of an animal is open: File was pressed without one. */

@@ -14,6 +14,7 @@ import { Cares } from "../first_cautions";
 import { TrainingNote } from "../training_note";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
+import { BiteRule, NotToday } from "./not_today";
 import type { Open, Reading } from "./open";
 import { offersSecondLook, SecondLook } from "./second_look";
 import { SetAsideLines } from "./set_aside_lines";
@@ -151,6 +152,7 @@ function Details({ open, assessment }: { open: Open; assessment: Assessment }): 
 }
 
 export function ResultPart({ open, keeping }: Props): JSX.Element {
+  if (open.measurement.outcome?.kind === "not_today") return <NotToday open={open} keeping={keeping} />;
   const assessment = judged(open);
   const set = resultSetOf(assessment);
   const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
@@ -161,6 +163,7 @@ export function ResultPart({ open, keeping }: Props): JSX.Element {
       <section class="stack" aria-label={say("part-result")}>
         {urgent && <UrgentPanel urgent={urgent} />}
         {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
+        <BiteRule open={open} />
         <Headline assessment={assessment} readings={readings} />
         <Place set={set} placed={assessment.category !== undefined} />
         <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>

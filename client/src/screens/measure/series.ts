@@ -5,6 +5,8 @@
 import { readWhole } from "./fields";
 import { inSetNow, setNow, toPart, without, type Numbers, type Open, type Reading, type Saying, type WhyStopped } from "./open";
 import { EMPTY_PAD, fieldsOf, isEmpty, type PadField } from "./pad";
+import { afterAll } from "./outcome";
+import { restPatches } from "./quiet";
 import type { Pulse } from "./pulse_tap";
 import { done } from "./undo";
 
@@ -71,14 +73,15 @@ function same(a: Numbers, b: Numbers): boolean {
 }
 
 /** Puts a reading at the end of the set now. A full set says so and takes nothing. */
-function appended(open: Open, reading: Reading, value: string): Open {
+function appended(open: Open, reading: Reading, at_ms: number, value: string): Open {
   const { sheet: _sheet, ...clear } = without(open);
   const count = setNow(open).readings.length;
   if (count >= READINGS_MOST) return { ...clear, said: { word: "set-full", facts: {} } };
   const { palpated_bpm } = open;
   const felt = palpated_bpm === undefined ? [] : [{ at: ["palpated_bpm"] }];
   const to = palpated_bpm === undefined ? { ...reading } : { ...reading, palpated_bpm };
-  return { ...done(clear, "act-add", { value }, [{ at: inSetNow(open, "readings", count), to }, ...felt]), pad: EMPTY_PAD };
+  const patches = [...restPatches(open, at_ms), { at: inSetNow(open, "readings", count), to }, ...felt];
+  return { ...done(clear, "act-add", { value }, patches), pad: EMPTY_PAD };
 }
 
 function takenAt(open: Open, at_ms: number): { taken_s?: number } {
@@ -88,7 +91,7 @@ function takenAt(open: Open, at_ms: number): { taken_s?: number } {
 
 /** Adds numbers that were looked at already: after *Keep*, or *Add it again*. */
 export function addedNumbers(open: Open, numbers: Numbers, at_ms: number, id: string): Open {
-  const now = appended(open, { id, ...takenAt(open, at_ms), ...numbers }, shortOf(numbers));
+  const now = appended(open, { id, ...takenAt(open, at_ms), ...numbers }, at_ms, shortOf(numbers));
   return now.acts === open.acts ? now : { ...now, added: { at_ms, numbers } };
 }
 
@@ -116,7 +119,7 @@ export function kept(open: Open, at_ms: number, id: string): Open {
 
 /** An attempt without a number joins the set; what was half-typed is cleared by it. */
 export function attempted(open: Open, beyond: NonNullable<Reading["beyond"]>, at_ms: number, id: string, value: string): Open {
-  return appended(open, { id, ...takenAt(open, at_ms), beyond }, value);
+  return appended(open, { id, ...takenAt(open, at_ms), beyond }, at_ms, value);
 }
 
 /** Finds a reading anywhere in the measurement. */
@@ -203,8 +206,9 @@ export function stopped(open: Open, why: WhyStopped): Open {
   return done(clear, "act-stop", {}, [outcome, { at: ["finished"], to: true }, { at: ["part"], to: "result" }]);
 }
 
-/** Back to the readings: whoever goes on has not stopped. */
+/** Back to the readings, or to *Ready?* where it was not to be today: whoever goes on has no such outcome. */
 export function wentOn(open: Open): Open {
+  if (open.measurement.outcome?.kind === "not_today") return afterAll(open);
   if (open.measurement.outcome?.kind !== "stopped") return toPart(open, "readings");
   return toPart(done(without(open), "act-go-on", {}, [{ at: ["measurement", "outcome"] }]), "readings");
 }

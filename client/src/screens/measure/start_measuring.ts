@@ -12,7 +12,7 @@ function methodOf(last: Visit | undefined): CuffSet["method"] {
 }
 
 async function keepAndGo(start: Start): Promise<void> {
-  const open = started(start);
+  const open: Open = { ...started(start), at: "open" };
   await thePhone().keepDraft(draftOf(open, start.now_ms));
   filedNow.value = undefined;
   go(`#/measure/${open.id}`);
@@ -23,10 +23,16 @@ export async function startMeasuring({ species }: { species: Patient["species"] 
   await keepAndGo({ id: newId(), now_ms: Date.now(), species, method: "doppler" });
 }
 
+/** A cuff was on: a visit that was put off says nothing about how it was measured. */
+function wasMeasured({ letter }: Visit): boolean {
+  const { sets = [] } = letter.body as { sets?: CuffSet[] };
+  return sets.some(({ readings }) => readings.length > 0);
+}
+
 /** What a new measurement of a known animal starts from; how it was measured last is carried over for comparison. */
 async function startOf(card: PatientCard, now_ms: number): Promise<Start> {
   const body = card.letter.body as unknown as Patient;
-  const [last] = await thePhone().visits(card.id);
+  const last = (await thePhone().visits(card.id)).find(wasMeasured);
   const patient = {
     id: card.id, name: body.name,
     ...(body.mark ? { mark: body.mark } : {}),

@@ -8,7 +8,7 @@ import { openWith } from "./start_measuring";
 import { thePhone } from "../place";
 
 /** How long this kind of animal should be left in peace before the first reading, in seconds. */
-function quietNeed_s(species: Patient["species"]): number {
+export function quietNeed_s(species: Patient["species"]): number {
   return RULES.documents.cautions.numbers.rest_short_s[species];
 }
 

@@ -1,0 +1,28 @@
+/* What happened in the last 30 minutes: several may hold, "none of these" is an answer, and no answer is none. Pure. */
+import type { Measurement1 as Measurement } from "../../contract/wire_types";
+import { without, type Open } from "./open";
+import { done, type Patch } from "./undo";
+
+export type Circumstance = NonNullable<Measurement["circumstances"]>[number];
+
+/** In the order of how often they happen before a measurement. */
+export const CIRCUMSTANCES = [
+  "examined", "blood_taken", "injected", "travelled", "exercised", "waited_near_dogs", "in_pain_or_ill",
+] as const satisfies readonly Circumstance[];
+
+function put(open: Open, to: Circumstance[] | undefined): Open {
+  const patch: Patch = { at: ["measurement", "circumstances"], ...(to === undefined ? {} : { to }) };
+  return done(without(open), "act-choice", { field: "field-circumstances" }, [patch]);
+}
+
+/** One of them ticked, or its tick taken away; without any tick nothing is answered. Kept in the order they are asked. */
+export function toggled(open: Open, one: Circumstance): Open {
+  const had = open.measurement.circumstances ?? [];
+  const now = CIRCUMSTANCES.filter((each) => (each === one ? !had.includes(one) : had.includes(each)));
+  return put(open, now.length > 0 ? now : undefined);
+}
+
+/** None of them, as an answer; a second time takes the answer away. */
+export function noneOfThem(open: Open): Open {
+  return put(open, open.measurement.circumstances?.length === 0 ? undefined : []);
+}
