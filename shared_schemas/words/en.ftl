@@ -370,7 +370,7 @@ file-another = Another animal
 
 quiet-strip-title = Quiet times
 quiet-strip-more = and { $n } more
-quiet-row-left = { $left } left, ready { $at }
+quiet-row-left = Quiet: { $left } left, ready { $at }
 quiet-row-over = Quiet time is over, ready since { $at }
 quiet-step = The phone's clock was set { $by ->
     [forward] forward

@@ -2,7 +2,7 @@
 
 ready-breathing-easy = Breathing easy?
 ready-awake = Awake and responsive?
-ready-no-pain = Not in pain?
+ready-no-pain = Free of pain?
 ready-safe-to-handle = Safe to handle?
 ready-yes = Yes
 ready-no = No
@@ -18,7 +18,7 @@ ready-some = { $n } of 4 answered
 ready-said-no = no: { $what }
 ready-short-breathing-easy = breathing easy
 ready-short-awake = awake
-ready-short-no-pain = not in pain
+ready-short-no-pain = free of pain
 ready-short-safe-to-handle = safe to handle
 
 help-first-title = Do not measure. Help first.
@@ -87,7 +87,8 @@ drugs-add = Add a drug
 drugs-group = Group of the drug to add
 drugs-close = Close the list
 drugs-hours = { $group }: given
-drugs-remove = Remove { $group }
+drugs-remove = Remove
+drugs-remove-of = Remove { $group }
 drugs-hours-none = time not known
 drugs-hours-n = { $n ->
     [0] less than 1 hour ago

@@ -119,7 +119,7 @@ export function CalmMore({ open, keeping }: Props): JSX.Element {
   return (
     <>
       <div class="fold-box">
-        <button type="button" class="fold" aria-expanded={isOpen} aria-describedby={isOpen ? undefined : "more-noted"} onClick={turn}>
+        <button type="button" class="fold calm-more" aria-expanded={isOpen} aria-describedby={isOpen ? undefined : "more-noted"} onClick={turn}>
           <strong>{say("calm-more")}</strong>
         </button>
         {!isOpen && <span class="small" id="more-noted">{moreLine(open)}</span>}

@@ -19,6 +19,11 @@ interface Props {
   onDone: () => void;
 }
 
+/** Its quiet time is begun or told: the way on is the next thing to do. */
+function isSettled({ quiet, measurement }: Open): boolean {
+  return quiet !== undefined || measurement.rest_s !== undefined;
+}
+
 /** The second part. *Next* folds it; text that cannot be read is named first. */
 export function CalmPart({ open, keeping, onDone }: Props): JSX.Element {
   return (
@@ -31,9 +36,11 @@ export function CalmPart({ open, keeping, onDone }: Props): JSX.Element {
       </Calming>
       <PlaceAsLast keeping={keeping} />
       <CalmMore open={open} keeping={keeping} />
-      <button type="button" class={open.quiet ? "button act wide" : "button wide"} onClick={onDone}>
-        {say("calm-next")}
-      </button>
+      <div class="part-foot">
+        <button type="button" class={isSettled(open) ? "button act wide" : "button wide"} onClick={onDone}>
+          {say("calm-next")}
+        </button>
+      </div>
       <Guide step="calm" species={open.measurement.species} method={setNow(open).method} />
       <DropDraft open={open} />
     </div>

@@ -32,8 +32,8 @@ function OneDrug({ drug, at, keeping }: { drug: Drug; at: number; keeping: Keepi
           ))}
         </select>
       </div>
-      <button type="button" class="button" aria-label={say("drugs-remove", { group: groupWord(drug.group) })} onClick={() => keeping.act((head) => withoutDrug(head, at))}>
-        ×
+      <button type="button" class="button" aria-label={say("drugs-remove-of", { group: groupWord(drug.group) })} onClick={() => keeping.act((head) => withoutDrug(head, at))}>
+        {say("drugs-remove")}
       </button>
     </li>
   );

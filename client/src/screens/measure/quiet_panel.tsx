@@ -9,7 +9,7 @@ import { doubtOf } from "../quiet_running";
 import type { Keeping } from "./keeping";
 import type { Open } from "./open";
 import { clockOf, done_permille, left_s, quietGoesOn, quietStarted, quietStopped, readyAt_ms, waited_s, withSteps, type Quiet } from "./quiet";
-import { quietNeed_s } from "./start_quiet";
+import { quietNeed_s } from "./quiet_need";
 
 interface Props {
   open: Open;

@@ -1,16 +1,10 @@
 /* Starts a quiet time for a known animal without leaving the round: its measurement is opened as a draft with the time running in it.
    The time is a start and a need, so it is exact after the phone was put away. Must not start one anew that runs or ran. */
-import type { Patient1 as Patient } from "../../contract/wire_types";
 import type { PatientCard } from "../../offline/journal";
-import { RULES } from "./judged";
 import { draftOf, openOf, type Open } from "./open";
+import { quietNeed_s } from "./quiet_need";
 import { openWith } from "./start_measuring";
 import { thePhone } from "../place";
-
-/** How long this kind of animal should be left in peace before the first reading, in seconds. */
-export function quietNeed_s(species: Patient["species"]): number {
-  return RULES.documents.cautions.numbers.rest_short_s[species];
-}
 
 /** The same measurement with its quiet time running from now; one that has its quiet time stays as it is. */
 export function withQuiet(open: Open, now_ms: number): Open {
