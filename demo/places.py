@@ -48,9 +48,44 @@ def _ready(walk: Walk) -> None:
     walk.sees("button", "Show Ready?")
 
 
+def _ready_no(walk: Walk) -> None:
+    walk.choose("Free of pain?", "No")
+    walk.choose("Safe to handle?", "No")
+    walk.shows("Try one of these, or do not measure today:")
+
+
+def _help_first(walk: Walk) -> None:
+    walk.choose("Breathing easy?", "No")
+    walk.sees("button", "Measure all the same")
+
+
+def _why_not_today(walk: Walk) -> None:
+    walk.tap("Not today")
+    walk.sees("heading", "Why not today?")
+
+
+def _not_today(walk: Walk) -> None:
+    walk.tap("Bite or scratch")
+    walk.shows("Not measured today:")
+
+
 def _calm(walk: Walk) -> None:
+    walk.tap("Go on measuring")
+    walk.tap("Measure all the same")
     walk.tap("Show Calm")
     walk.sees("group", "Demeanour")
+
+
+def _quiet(walk: Walk) -> None:
+    walk.tap("Start quiet time")
+    walk.sees("button", "Stop")
+
+
+def _calm_more(walk: Walk) -> None:
+    walk.tap("More")
+    walk.tap("Add a drug")
+    walk.tap("Steroid")
+    walk.sees("button", "Remove Steroid")
 
 
 def _calmed(walk: Walk) -> None:
@@ -121,7 +156,7 @@ def _second_tap(walk: Walk) -> None:
 def _readings_several(walk: Walk) -> None:
     walk.tap("Once is right")
     walk.tap("New set")
-    walk.tap("Another method")
+    walk.page.get_by_role("button", name="Another method").click()
     walk.page.get_by_label("Diastolic", exact=True).wait_for()
 
 
@@ -131,7 +166,7 @@ def _choose_animal(walk: Walk) -> None:
 
 
 def _filed(walk: Walk) -> None:
-    walk.tap(f"Choose {walk.animal}")
+    walk.page.get_by_role("button", name=f"Choose {walk.animal}").first.click()
     walk.tap("File")
     walk.shows("Filed:")
 
@@ -156,7 +191,13 @@ SIGNED_IN: Sequence[Place] = (
     Place("add-animal-problems", _add_animal_problems, alone=False),
     Place("patient-new", _new_animal, alone=False),
     Place("measure-ready", _ready),
+    Place("measure-ready-no", _ready_no, alone=False),
+    Place("measure-help-first", _help_first, alone=False),
+    Place("measure-why-not-today", _why_not_today, alone=False),
+    Place("measure-not-today", _not_today, alone=False),
     Place("measure-calm", _calm, alone=False),
+    Place("measure-calm-quiet", _quiet, alone=False),
+    Place("measure-calm-more", _calm_more, alone=False),
     Place("measure-calm-drug", _calmed, alone=False),
     Place("measure-cuff", _cuff, alone=False),
     Place("measure-cuff-problem", _cuff_problem, alone=False),

@@ -151,3 +151,22 @@ def test_stopped_by_mistake_goes_on(server: ServerProcess, new_phone: NewPhone) 
     phone.shows(re.compile(r"Stopped after 1:0\d"))
     phone.tap("Let it go on")
     expect(phone.page.get_by_role("timer")).to_have_text(re.compile(r"3:5\d left"))
+
+
+def test_it_buzzes_once_where_that_was_asked_for(server: ServerProcess, new_phone: NewPhone) -> None:
+    phone = new_phone(server.url)
+    phone.scripts.append(CLOCK % 0)
+    phone.open()
+    work.sign_in(phone)
+    phone.page.goto(phone.url + "/#/this-phone")
+    phone.choose("When a quiet time is over", "Buzz once")
+    phone.page.goto(phone.url + "/#/round")
+    phone.tap("A dog")
+    phone.tap("Show Calm")
+    phone.tap("Start quiet time")
+    expect(phone.page.get_by_role("timer")).to_contain_text("left")
+    phone.page.evaluate(f"window.away({(NEED_S['dog'] - 3) * 1000})")
+    assert phone.page.evaluate("window.buzzed") == 0
+    expect(phone.page.get_by_role("timer")).to_have_text("Quiet time is over")
+    phone.page.wait_for_timeout(1500)
+    assert phone.page.evaluate("window.buzzed") == 1

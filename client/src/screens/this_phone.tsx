@@ -4,6 +4,7 @@ import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { sayHelp } from "../contract/help_words";
 import { say } from "../contract/words";
+import { BuzzChoice } from "../parts/buzz_choice";
 import { Choices } from "../parts/choices";
 import { chooseHand, hand, HANDS } from "../parts/hand";
 import { chooseLook, look, LOOKS } from "../parts/look";
@@ -68,6 +69,7 @@ export function ThisPhone(): JSX.Element {
         <h2>{sayHelp("choices-title")}</h2>
         <LookChoice />
         <HandChoice />
+        <BuzzChoice />
         <MeanChoice />
       </section>
       <a class="button wide" href="#/training">

@@ -1,5 +1,5 @@
 /* Calm: how the animal is, its quiet time, and what it went through, before a cuff goes on. For a known animal three taps: how it is,
-   start, next. Nothing is compulsory. */
+   start, next; these and the state stand on one screen, with the way on beside the quiet time. Nothing is compulsory. */
 import type { JSX } from "preact";
 import "../../contract/calm_words";
 import { say } from "../../contract/words";
@@ -29,18 +29,17 @@ export function CalmPart({ open, keeping, onDone }: Props): JSX.Element {
   return (
     <div class="part calm">
       <Demeanour keeping={keeping} />
-      <QuietPanel open={open} keeping={keeping} />
       <State keeping={keeping} />
       <Calming keeping={keeping}>
         <Typed open={open} keeping={keeping} field="hours" mode="numeric" />
       </Calming>
-      <PlaceAsLast keeping={keeping} />
-      <CalmMore open={open} keeping={keeping} />
-      <div class="part-foot">
-        <button type="button" class={isSettled(open) ? "button act wide" : "button wide"} onClick={onDone}>
+      <QuietPanel open={open} keeping={keeping}>
+        <button type="button" class={isSettled(open) ? "button act" : "button"} onClick={onDone}>
           {say("calm-next")}
         </button>
-      </div>
+      </QuietPanel>
+      <PlaceAsLast keeping={keeping} />
+      <CalmMore open={open} keeping={keeping} />
       <Guide step="calm" species={open.measurement.species} method={setNow(open).method} />
       <DropDraft open={open} />
     </div>

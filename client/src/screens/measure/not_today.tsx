@@ -62,7 +62,7 @@ export function NotToday({ open, keeping }: Props): JSX.Element {
   return (
     <div class="part result">
       <section class="stack" aria-label={say("part-result")}>
-        <p class="phrase">{say("result-not-today", { why: say(`why-stopped-${kebab(why)}`) })}</p>
+        <p class="outcome-words">{say("result-not-today", { why: say(`why-stopped-${kebab(why)}`) })}</p>
         <BiteRule open={open} />
         <Note open={open} keeping={keeping} />
       </section>

@@ -1,7 +1,7 @@
 /* The quiet time of this visit, large: start and stop by one tap, what is left and at what o'clock it is ready. Silent; its end is told
    by words, a filled mark and the whole panel turned over. Must not keep anybody from going on. */
 import type { ComponentChildren, JSX } from "preact";
-import { useEffect } from "preact/hooks";
+import { useEffect, useRef } from "preact/hooks";
 import { say } from "../../contract/words";
 import { tenths, timeOfDay } from "../../parts/figures";
 import { clockSteps, useNow } from "../../parts/now";
@@ -14,6 +14,12 @@ import { quietNeed_s } from "./quiet_need";
 interface Props {
   open: Open;
   keeping: Keeping;
+  /** The way on, which stands beside the panel's own keys. */
+  children: ComponentChildren;
+}
+
+interface Begun extends Pick<Props, "keeping" | "children"> {
+  quiet: Quiet;
 }
 
 const minutes = (seconds: number): string => tenths(Math.floor((seconds * 10) / 60));
@@ -30,14 +36,14 @@ function stop(keeping: Keeping): void {
 
 function Key({ word, act, onTap }: { word: string; act?: boolean; onTap: () => void }): JSX.Element {
   return (
-    <button type="button" class={act ? "button act wide" : "button wide"} onClick={onTap}>
+    <button type="button" class={act ? "button act" : "button"} onClick={onTap}>
       {say(word)}
     </button>
   );
 }
 
 /** The panel of a quiet time that was started. */
-function Running({ quiet, keeping, now_ms }: { quiet: Quiet; keeping: Keeping; now_ms: number }): JSX.Element {
+function Running({ quiet, keeping, now_ms, children }: Begun & { now_ms: number }): JSX.Element {
   const isOver = left_s(quiet, now_ms) === 0;
   const at = timeOfDay(readyAt_ms(quiet));
   const doubt = doubtOf(quiet, now_ms);
@@ -56,12 +62,15 @@ function Running({ quiet, keeping, now_ms }: { quiet: Quiet; keeping: Keeping; n
         </span>
       </div>
       <p class="unseen" role="status">{isOver ? say("quiet-over") : ""}</p>
-      <Key word={isOver ? "quiet-again" : "quiet-stop"} onTap={() => (isOver ? start(keeping) : stop(keeping))} />
+      <div class="side-by-side">
+        <Key word={isOver ? "quiet-again" : "quiet-stop"} onTap={() => (isOver ? start(keeping) : stop(keeping))} />
+        {children}
+      </div>
     </>
   );
 }
 
-function Stopped({ quiet, keeping }: { quiet: Quiet; keeping: Keeping }): JSX.Element {
+function Stopped({ quiet, keeping, children }: Begun): JSX.Element {
   return (
     <>
       <div class="quiet-panel" data-over="false">
@@ -70,30 +79,39 @@ function Stopped({ quiet, keeping }: { quiet: Quiet; keeping: Keeping }): JSX.El
       <div class="side-by-side">
         <Key word="quiet-go-on" onTap={() => keeping.act(quietGoesOn)} />
         <Key word="quiet-again" onTap={() => start(keeping)} />
+        {children}
       </div>
     </>
   );
 }
 
-function NotStarted({ open, keeping }: Props): JSX.Element {
+function NotStarted({ open, keeping, children }: Props): JSX.Element {
   return (
     <>
       <p>{say("quiet-need", { minutes: minutes(quietNeed_s(open.measurement.species)) })}</p>
-      <Key word="quiet-start" act onTap={() => start(keeping)} />
+      <div class="side-by-side">
+        <Key word="quiet-start" act={open.measurement.rest_s === undefined} onTap={() => start(keeping)} />
+        {children}
+      </div>
     </>
   );
 }
 
 /** What stands beside: typed minutes, or what the first reading wrote down. */
-function Noted({ open }: { open: Open }): JSX.Element | null {
+function Noted({ open }: Pick<Props, "open">): JSX.Element | null {
   const { rest_s } = open.measurement;
   if (rest_s !== undefined) return <p class="small">{say(open.texts["rest"]?.trim() ? "quiet-typed" : "quiet-noted", { minutes: minutes(rest_s) })}</p>;
   return open.quiet ? <p class="small">{say("quiet-any-time")}</p> : null;
 }
 
-function Frame({ children }: { children: ComponentChildren }): JSX.Element {
+/** While one runs the whole of it is brought into sight, its keys too; nothing is scrolled where it is in sight already. */
+function Frame({ runs, children }: { runs: boolean; children: ComponentChildren }): JSX.Element {
+  const place = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (runs) place.current?.scrollIntoView({ block: "nearest" });
+  }, [runs]);
   return (
-    <section class="stack" aria-labelledby="quiet-title">
+    <section class="stack" ref={place} aria-labelledby="quiet-title">
       <h2 id="quiet-title">{say("quiet-title")}</h2>
       {children}
     </section>
@@ -101,7 +119,7 @@ function Frame({ children }: { children: ComponentChildren }): JSX.Element {
 }
 
 /** Not started, running or over, or stopped. */
-export function QuietPanel({ open, keeping }: Props): JSX.Element {
+export function QuietPanel({ open, keeping, children }: Props): JSX.Element {
   const { quiet } = open;
   const runs = quiet !== undefined && quiet.to_ms === undefined;
   const now_ms = useNow(runs);
@@ -110,10 +128,10 @@ export function QuietPanel({ open, keeping }: Props): JSX.Element {
     if (runs && withSteps(keeping.head(), steps) !== keeping.head()) void keeping.act((head) => withSteps(head, steps));
   }, [runs, steps]);
   return (
-    <Frame>
-      {!quiet && <NotStarted open={open} keeping={keeping} />}
-      {quiet && runs && <Running quiet={quiet} keeping={keeping} now_ms={now_ms} />}
-      {quiet && !runs && <Stopped quiet={quiet} keeping={keeping} />}
+    <Frame runs={runs}>
+      {!quiet && <NotStarted open={open} keeping={keeping}>{children}</NotStarted>}
+      {quiet && runs && <Running quiet={quiet} keeping={keeping} now_ms={now_ms}>{children}</Running>}
+      {quiet && !runs && <Stopped quiet={quiet} keeping={keeping}>{children}</Stopped>}
       <Noted open={open} />
     </Frame>
   );

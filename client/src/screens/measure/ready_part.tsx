@@ -50,11 +50,11 @@ function YesNo({ keeping, question }: { keeping: Keeping; question: Question }):
 
 const SAFE_HINTS = [1, 2, 3, 4] as const;
 
-/** What to do about a "no" that leaves measuring open. */
+/** What to do about a "no" that leaves measuring open; said below all four, so that no key moves from under a thumb. */
 function Then({ open, question }: { open: Open; question: Question }): JSX.Element | null {
   if (open.measurement.ready?.[question] !== false) return null;
   if (question === "no_pain") return <p class="note" role="status">{say("ready-pain-then")}</p>;
-  if (question !== "safe_to_handle") return <p class="note">{say("help-first-noted")}</p>;
+  if (question !== "safe_to_handle") return <p class="note" role="status">{say("help-first-noted")}</p>;
   return (
     <div class="note" role="status">
       <p>{say("ready-safe-then")}</p>
@@ -91,13 +91,9 @@ export function ReadyPart({ open, keeping, onDone }: Props): JSX.Element {
       {patient && <Known id={patient} />}
       {open.name === undefined && <Species keeping={keeping} />}
       <div class="stack four">
-        {QUESTIONS.map((question) => (
-          <div class="stack" key={question}>
-            <YesNo keeping={keeping} question={question} />
-            <Then open={open} question={question} />
-          </div>
-        ))}
+        {QUESTIONS.map((question) => <YesNo key={question} keeping={keeping} question={question} />)}
       </div>
+      {QUESTIONS.map((question) => <Then key={question} open={open} question={question} />)}
       <div class="side-by-side">
         <button type="button" class="button" onClick={() => keeping.act(asksNotToday)}>
           {say("not-today")}
