@@ -372,6 +372,7 @@ quiet-strip-title = Quiet times
 quiet-strip-more = and { $n } more
 quiet-row-left = Quiet: { $left } left, ready { $at }
 quiet-row-over = Quiet time is over, ready since { $at }
+quiet-row-slim = quiet, ready since { $at }
 quiet-step = The phone's clock was set { $by ->
     [forward] forward
    *[back] back

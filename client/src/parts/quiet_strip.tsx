@@ -18,30 +18,47 @@ export interface QuietRow {
   doubt?: string | undefined;
 }
 
-function Row({ row }: { row: QuietRow }): JSX.Element {
+function Row({ row, slim }: { row: QuietRow; slim: boolean }): JSX.Element {
   const { name, isOver, left, ready_at, doubt } = row;
+  const word = slim ? "quiet-row-slim" : isOver ? "quiet-row-over" : "quiet-row-left";
   return (
     <li>
       <a class="quiet-row" href={row.href} data-over={String(isOver)}>
-        <strong>{name}</strong>
-        <span>{say(isOver ? "quiet-row-over" : "quiet-row-left", { left, at: ready_at })}</span>
-        {doubt && <span class="small quiet-doubt">{doubt}</span>}
-        <span class="quiet-line" aria-hidden="true">
-          <span style={`inline-size: ${row.done_permille / 10}%`} />
-        </span>
+        <strong>{name}</strong> <span>{say(word, { left, at: ready_at })}</span>
+        {!slim && <Rest row={row} doubt={doubt} />}
       </a>
     </li>
   );
 }
 
-/** Nothing where none runs. `most` rows are shown, and how many more there are. */
-export function QuietStrip({ rows, most = rows.length }: { rows: readonly QuietRow[]; most?: number }): JSX.Element | null {
-  if (rows.length === 0) return null;
-  const more = rows.length - most;
+function Rest({ row, doubt }: { row: QuietRow; doubt: string | undefined }): JSX.Element {
   return (
-    <section class="quiet-strip" aria-label={say("quiet-strip-title")}>
-      <ul>{rows.slice(0, most).map((row) => <Row key={row.id} row={row} />)}</ul>
-      {more > 0 && <a class="link small" href="#/round">{say("quiet-strip-more", { n: more })}</a>}
+    <>
+      {doubt && <span class="small quiet-doubt">{doubt}</span>}
+      <span class="quiet-line" aria-hidden="true">
+        <span style={`inline-size: ${row.done_permille / 10}%`} />
+      </span>
+    </>
+  );
+}
+
+interface Props {
+  rows: readonly QuietRow[];
+  /** So many rows are shown, and how many more there are. */
+  most?: number;
+  /** Only those that are over, the first of them in one low line: while readings are taken the room is needed below. */
+  slim?: boolean;
+}
+
+/** Nothing where none runs. */
+export function QuietStrip({ rows, most = rows.length, slim = false }: Props): JSX.Element | null {
+  const shown = (slim ? rows.filter(({ isOver }) => isOver) : rows).slice(0, most);
+  const more = rows.length - shown.length;
+  if (shown.length === 0) return null;
+  return (
+    <section class={slim ? "quiet-strip slim" : "quiet-strip"} aria-label={say("quiet-strip-title")}>
+      <ul>{shown.map((row) => <Row key={row.id} row={row} slim={slim} />)}</ul>
+      {!slim && more > 0 && <a class="link small" href="#/round">{say("quiet-strip-more", { n: more })}</a>}
     </section>
   );
 }

@@ -48,12 +48,20 @@ function useBuzz(over: readonly string[]): void {
   }, [over.join()]);
 }
 
-function Strip({ opens, hidden, most }: { opens: readonly Open[]; hidden?: string | undefined; most?: number }): JSX.Element | null {
+interface Shown {
+  opens: readonly Open[];
+  /** The id of the one that is shown elsewhere. */
+  hidden?: string | undefined;
+  most?: number;
+  slim?: boolean;
+}
+
+function Strip({ opens, hidden, ...how }: Shown): JSX.Element | null {
   const now_ms = useNow(opens.some(({ quiet }) => quiet !== undefined));
   const found = running(opens, now_ms);
   useBuzz(found.filter(({ quiet }) => left_s(quiet, now_ms) === 0).map(({ open }) => open.id));
   const rows = found.filter(({ open }) => open.id !== hidden).map(({ open, quiet }) => rowOf(open, quiet, now_ms));
-  return <QuietStrip rows={rows} {...(most === undefined ? {} : { most })} />;
+  return <QuietStrip rows={rows} {...how} />;
 }
 
 /** All of them, on the round. */
@@ -85,5 +93,5 @@ function useOthers(id: string): readonly Open[] {
 export function QuietInVisit({ open }: { open: Open }): JSX.Element | null {
   const opens = [open, ...useOthers(open.id)];
   const isOwnElsewhere = open.part === "calm" || open.part === "readings";
-  return <Strip opens={opens} hidden={isOwnElsewhere ? open.id : undefined} most={1} />;
+  return <Strip opens={opens} hidden={isOwnElsewhere ? open.id : undefined} most={1} slim={open.part === "readings"} />;
 }
