@@ -19,12 +19,12 @@ export function whoLine(patient: Patient, now_ms: number): string {
   );
 }
 
-/** "Forearm, left". */
+/** "Forearm · Left". */
 export function placeOf({ site, side }: Pick<SiteNotUsed, "site" | "side">): string {
-  return [say(`site-${kebab(site)}`), side ? say(`side-${side}`) : site !== "tail_base" && say("side-both")].filter(Boolean).join(", ");
+  return inOneLine(say(`site-${kebab(site)}`), side ? say(`side-${side}`) : site !== "tail_base" && say("side-both"));
 }
 
-/** "Forearm, left: catheter, until 9 Dec 2026". `day` is today, days since 1970-01-01. */
+/** "Forearm · Left · Catheter · until 9 Dec 2026". `day` is today, days since 1970-01-01. */
 export function siteLine(site: SiteNotUsed, day: number): string {
   const { until_day } = site;
   const facts = { place: placeOf(site), why: say(`site-why-${site.why}`), day: until_day === undefined ? "" : dayOnly(until_day) };
@@ -44,17 +44,17 @@ export function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
 /** Method, site and cuff of a set: what makes two visits comparable. */
 export function placingLine(set: CuffSet): string {
   const { method, site, side, cuff_width_mm: width } = set;
-  return [
+  return inOneLine(
     say(`method-${method}`), site && say(`site-${kebab(site)}`), side && say(`side-${side}`),
     width === undefined ? say("used-cuff-none") : say("used-cuff", { mm: String(width) }),
-  ].filter(Boolean).join(", ");
+  );
 }
 
-/** All that was noted of how it was measured last, in one sentence. */
+/** All that was noted of how it was measured last, in one line. */
 export function measuredLine(set: CuffSet): string {
   const { posture, restraint, limb_circumference_mm: limb, instrument } = set;
-  return [
+  return inOneLine(
     placingLine(set), limb !== undefined && say("summary-limb", { cm: cm(limb) }), posture && say(`posture-${kebab(posture)}`),
     restraint && say(`restraint-${restraint}`), instrument,
-  ].filter(Boolean).join(", ");
+  );
 }

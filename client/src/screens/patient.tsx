@@ -58,9 +58,9 @@ function Known({ card, begun }: { card: PatientCard; begun: ReadonlySet<FormName
   const day = dayOf(Date.now());
   return (
     <Page title={patient.name}>
+      <Glance patient={patient} day={day} />
       <p>{whoLine(patient, Date.now())}</p>
       <StateWord state={card.inRecord ? "stored" : "waiting"} />
-      <Glance patient={patient} day={day} />
       <StorageProblem word={trouble} />
       <button type="button" class="button act wide" onClick={() => void startWith(card).catch((failure: unknown) => setTrouble(storageWord(failure)))}>
         {say("measure")}

@@ -4,7 +4,7 @@ import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { say } from "../contract/words";
 import type { PatientCard } from "../offline/journal";
-import type { Problem } from "../parts/problems";
+import { Problems, type Problem } from "../parts/problems";
 import { handlingWord, patientOf } from "./animals";
 import { FormChoices, FormText, NotKept } from "./form_fields";
 import { useKeptForm, type KeptForm } from "./kept_form";
@@ -52,6 +52,7 @@ function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element
 
   return (
     <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
+      <Problems problems={problems} />
       <FormChoices form={form} field="grade" label={say("handling-ask")} answers={GRADES.map((value) => ({ value, label: handlingWord(Number(value)) }))} problems={problems} />
       <FormText form={form} field="trick" label={say("handling-trick")} hint={say("handling-trick-hint")} problems={problems} />
       <FormChoices form={form} field="bruises" label={say("bruises-ask")} answers={(["no", "yes"] as const).map((value) => ({ value, label: say(`bruises-${value}`) }))} problems={problems} />

@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import { say } from "../contract/words";
 import type { PatientCard } from "../offline/journal";
 import { dayOnly } from "../parts/figures";
-import type { Problem } from "../parts/problems";
+import { Problems, type Problem } from "../parts/problems";
 import { kebab } from "../parts/word_ids";
 import { patientOf } from "./animals";
 import { FormChoices, FormText, NotKept } from "./form_fields";
@@ -46,6 +46,7 @@ function Fields({ form, card, day, onDone }: Omit<Props, "place"> & { form: Kept
 
   return (
     <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
+      <Problems problems={problems} />
       <Where form={form} problems={problems} />
       <FormChoices form={form} field="why" label={say("site-why")} answers={WHYS.map((value) => ({ value, label: say(`site-why-${value}`) }))} problems={problems} />
       {form.shown.chosen["why"] !== "missing" && <End form={form} day={day} problems={problems} />}

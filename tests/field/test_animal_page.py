@@ -1,0 +1,123 @@
+"""An animal is added in a few taps and told about later; what is half typed is found again, and only where it belongs.
+
+Taps are counted by the page itself, as trusted clicks; typing is none.
+"""
+
+import json
+from collections.abc import Callable
+
+from playwright.sync_api import Page, expect
+
+from tests.field import work
+from tests.field.phone import Phone
+from tests.field.server_process import ServerProcess
+
+COUNT_TAPS = "window.taps = 0; addEventListener('click', (e) => { if (e.isTrusted) window.taps += 1; }, true);"
+MOST_TAPS = 4
+
+
+def open_signed_in(server: ServerProcess, new_phone: Callable[..., Phone]) -> Phone:
+    phone = new_phone(server.url)
+    phone.open()
+    work.sign_in(phone)
+    return phone
+
+
+def test_an_animal_is_there_after_four_taps_at_most(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    phone.page.evaluate(COUNT_TAPS)
+    phone.tap("Add animal")
+    phone.choose("Species", "Dog")
+    phone.page.get_by_label("Name", exact=True).press_sequentially("Quill")
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("Quill")
+    phone.tap("Save animal")
+    phone.page.get_by_role("heading", name="Quill").wait_for()
+    assert 3 <= phone.page.evaluate("window.taps") <= MOST_TAPS
+
+
+def test_half_typed_at_file_survives_and_stays_at_file(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    phone.tap("A cat")
+    phone.tap("Show Readings")
+    work.add_readings(phone, "150", "148")
+    phone.tap("Finish")
+    phone.tap("File")
+    phone.tap("Add animal")
+    phone.page.get_by_label("Name", exact=True).press_sequentially("Moss")
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("Moss")
+    phone.kill_tab()
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("Moss")
+    phone.page.goto(phone.url + "/#/round")
+    expect(phone.page.get_by_role("heading", name="Round", exact=True)).to_be_visible()  # no form in its place
+    phone.tap("Add animal")
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("")
+
+
+def test_an_animal_saved_right_before_the_battery_died_is_not_offered_again(
+    server: ServerProcess, new_phone: Callable[..., Phone]
+) -> None:
+    phone = open_signed_in(server, new_phone)
+    phone.tap("Add animal")
+    phone.choose("Species", "Dog")
+    phone.fill("Name", "Tansy")
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("Tansy")
+    phone.tap("Save animal")
+    expect(phone.page.get_by_role("heading", name="Tansy")).to_be_visible()
+    phone.kill()
+    phone.open("/#/round")
+    expect(phone.page.get_by_role("heading", name="Round", exact=True)).to_be_visible()
+    expect(phone.page.get_by_role("link", name="Tansy")).to_have_count(1)
+    phone.tap("Add animal")
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("")
+
+
+def typed_in(page: Page, name: str) -> None:
+    page.get_by_role("button", name="Add animal", exact=True).click()
+    page.get_by_label("Name", exact=True).press_sequentially(name)
+    expect(page.get_by_label("Name", exact=True)).to_have_value(name)
+
+
+def test_two_windows_have_a_form_each(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    assert phone.context is not None
+    first, second = phone.page, phone.context.new_page()
+    typed_in(first, "Brammel")
+    second.goto(server.url)
+    expect(second.get_by_role("heading", name="Round", exact=True)).to_be_visible()  # the other window's form is not taken over
+    typed_in(second, "Quill")
+    expect(first.get_by_label("Name", exact=True)).to_have_value("Brammel")
+    for page, name in ((first, "Brammel"), (second, "Quill")):
+        page.get_by_role("radio", name="Dog", exact=True).check(force=True)
+        page.get_by_role("button", name="Save animal", exact=True).click()
+        page.get_by_role("heading", name=name).wait_for()
+    expect(first.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=30_000)
+    assert server.rows("SELECT name FROM patients ORDER BY name") == [("Brammel",), ("Quill",)]
+
+
+def test_a_site_and_a_new_name_are_told_offline_and_come_into_the_record_as_one_animal(
+    server: ServerProcess, new_phone: Callable[..., Phone]
+) -> None:
+    phone = open_signed_in(server, new_phone)
+    work.add_animal(phone, "Cat", "Mira", "kennel 7")
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=30_000)
+    assert phone.context is not None
+    phone.context.set_offline(True)
+    phone.page.get_by_text("Sites not to be used", exact=True).click()
+    phone.tap("No cuff here: Forearm · Left")
+    phone.choose("Why no cuff there", "Missing")
+    expect(phone.page.get_by_role("group", name="Until when")).to_have_count(0)
+    phone.tap("Save site")
+    phone.shows("Forearm · Left · Missing · for good")
+    phone.page.get_by_text("Who it is", exact=True).click()
+    phone.tap("Change or add")
+    phone.fill("Name", "Mirabel")
+    phone.fill("Why this change", "misheard")
+    phone.tap("Save changes")
+    expect(phone.page.get_by_role("heading", name="Mirabel", exact=True)).to_be_visible()
+    expect(phone.page.get_by_text("Saved on this phone", exact=True)).to_have_count(3)  # the animal, and its two changes
+    phone.context.set_offline(False)
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=45_000)
+    assert server.rows("SELECT name, mark, amended FROM patients") == [("Mirabel", "kennel 7", 1)]
+    [(letter,)] = server.rows("SELECT letter FROM journal ORDER BY position DESC LIMIT 1")
+    said = json.loads(letter)
+    assert (said["reason"], said["body"]["sites_not_used"]) == ("misheard", [{"site": "forearm", "side": "left", "why": "missing"}])
