@@ -5,6 +5,7 @@ import "./look/tokens.css";
 import "./look/base.css";
 import "./look/parts.css";
 import "./look/measure.css";
+import "./look/readings.css";
 import "./look/series.css";
 import "./look/drawings.css";
 import "./look/calm.css";

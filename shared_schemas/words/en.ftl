@@ -391,16 +391,21 @@ more-first = { $first ->
     [one] The first does not count, then at least { $n } more.
    *[other] The first { $first } do not count, then at least { $n } more.
   }
+readings-all-short = { $n ->
+    [0] No readings
+    [one] 1 reading
+   *[other] All { $n }
+  }
 more-none = No more needed.
 more-until = At least 1 more.
-more-second-look = A second look is worth it.
+more-second-look = Second look?
 since-short = { $n } s since the last, { $advised } s advised
 since-seconds = { $n } s since the last
 since-minutes = { $n } min since the last
 screen-may-sleep = The screen may sleep; times keep counting.
 row-latest = The latest { $n } of { $all }
-without-number-doppler = Three without a number. Listen and feel: irregular, weak, shivering? A smaller limb? Is the probe on the pulse, with enough gel?
-without-number-oscillometric = Three without a value. Feel the pulse: irregular, weak? Shivering? A smaller limb? Is the hose free?
+without-number-doppler = Three in a row without a number. Listen and feel: irregular, weak, shivering? A smaller limb? The probe on the pulse, enough gel?
+without-number-oscillometric = Three in a row without a value. Feel the pulse: irregular, weak, shivering? A smaller limb? The hose free?
 new-set-site = Another site
 stop = Stop
 second-look = Second look: { $minutes } min
@@ -427,7 +432,7 @@ pulse-uneven-then = With an irregular rhythm more readings are taken, and all of
 pulse-mark-irregular = Mark the rhythm irregular
 pulse-again = Tap again
 
-urgent-highest = Look at the eyes and the behaviour now
+urgent-highest = Look at eyes and behaviour now
 urgent-highest-signs = Sudden blindness, wide pupils that do not narrow in light, blood in the eye, a seizure, stupor, sudden wobbling?
 urgent-highest-then = If any: call a veterinarian now, keep the animal quiet and in the dark, and do not repeat the readings to make them agree. If none: tell a veterinarian today.
 urgent-low = Low pressure: look at the animal first
@@ -633,8 +638,8 @@ verdict-falling = Coming down: go on until they agree
 verdict-scattered = Scattered: too far apart to average
 verdict-scattered-suspects = Scattered: look again at { $values }
 verdict-too-few = Too few: { $n ->
-    [one] 1 more reading needed
-   *[other] { $n } more readings needed
+    [one] 1 more needed
+   *[other] { $n } more needed
   }
 verdict-too-few-again = { $n ->
     [one] 1 more reading needed after the one above the gauge

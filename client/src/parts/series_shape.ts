@@ -38,7 +38,7 @@ export interface SeriesShape {
   edges: { y: number; mmhg: number; label_y?: number }[];
 }
 
-const SIZE = { hidden: 84, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40 };
+const SIZE = { hidden: 76, revealed: 148, top: 12, mark: 9, label: 18, edge_label: 40 };
 /** Least distance of two numbers above each other. */
 const LABEL_LEAST = 14;
 /** Least room for a number of three digits beside its neighbour. */

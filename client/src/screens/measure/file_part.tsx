@@ -10,7 +10,7 @@ import type { Keeping } from "./keeping";
 import { toPart, type Open } from "./open";
 import { allProblems } from "./part_problems";
 import { wentOn } from "./series";
-import { AnimalLine } from "../animal_line";
+import { AnimalLine, animalText } from "../animal_line";
 import { patientOf } from "../animals";
 import { isBegun } from "../forms_begun";
 import { filedNow } from "../filed";
@@ -67,7 +67,7 @@ export function FilePart({ open, keeping }: Props): JSX.Element {
     <>
       <div class="side-by-side">
         <button type="button" class="button" onClick={() => keeping.act(wentOn)}>
-          {say(open.measurement.outcome?.kind === "stopped" ? "stop-went-on" : "back-to-readings")}
+          {say(open.measurement.outcome ? "stop-went-on" : "back-to-readings")}
         </button>
         {open.name !== undefined && !open.choosing && (
           <button type="button" class="button" onClick={() => keeping.act(another)}>
@@ -164,7 +164,7 @@ function ChooseAnimal({ open, keeping }: Props): JSX.Element {
       <ul class="list">
         {cards.map((card) => (
           <li key={card.id}>
-            <button type="button" class="row" aria-label={say("file-choose", { name: patientOf(card).name })} onClick={() => choose(card)}>
+            <button type="button" class="row" aria-label={say("file-choose", { name: animalText(card) })} onClick={() => choose(card)}>
               <AnimalLine card={card} />
             </button>
           </li>

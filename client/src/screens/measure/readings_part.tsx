@@ -85,8 +85,8 @@ export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }
   return (
     <section class="readings" aria-label={say("part-readings")} onPointerDown={stayAwake} onKeyDown={stayAwake}>
       {urgent && <UrgentFolded urgent={urgent} />}
-      <Seen open={open} />
-      <Said open={open} />
+      <Seen open={open} urgent={urgent !== undefined} />
+      {open.sheet && <Said open={open} />}
       {open.sheet ? <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} /> : <Keys open={open} keeping={keeping} />}
     </section>
   );
@@ -96,6 +96,7 @@ function Keys({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element 
   const { readings, method } = setNow(open);
   return (
     <div class="keys-foot">
+      <Said open={open} />
       <PadFields open={open} keeping={keeping} />
       <Unkept keeping={keeping} />
       <NumberPad
@@ -140,8 +141,13 @@ function Below({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element
   const count = open.measurement.sets.reduce((sum, set) => sum + set.readings.length, 0);
   return (
     <div class="keys below">
-      <button type="button" class="button key" onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "list" } }))}>
-        {say("readings-all", { n: count })}
+      <button
+        type="button"
+        class="button key"
+        aria-label={say("readings-all", { n: count })}
+        onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "list" } }))}
+      >
+        {say("readings-all-short", { n: count })}
       </button>
       <button type="button" class="button key" onClick={() => keeping.act((head) => ({ ...without(head), sheet: { kind: "new_set" } }))}>
         {say("new-set")}

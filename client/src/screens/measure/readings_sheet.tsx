@@ -3,6 +3,7 @@
 import type { ComponentChildren, JSX } from "preact";
 import { say } from "../../contract/words";
 import { newId } from "../../offline/journal";
+import { Guide } from "../../parts/guide";
 import { WIRE_LISTS } from "./fields";
 import { judged } from "./judged";
 import type { Keeping } from "./keeping";
@@ -67,6 +68,7 @@ function AllReadings({ open, sheet, keeping }: Props<Extract<Sheet, { kind: "lis
           </ol>
         </div>
       ))}
+      <Guide step="readings" species={open.measurement.species} method={setNow(open).method} />
       <BackToKeys keeping={keeping} />
     </>
   );
@@ -92,8 +94,8 @@ function OneReading({ reading, n, standing, chosen, keeping }: OneProps): JSX.El
         aria-label={say("reading-in-list", { n: String(n), value, standing })}
         onClick={() => keeping.act((head) => ({ ...head, sheet: chosen ? { kind: "list" } : { kind: "list", id } }))}
       >
-        <span class="small">{n}</span>
-        <span class={reading.beyond ? "value words" : "value"}>{value}</span>
+        <span class="small">{n}</span>{" "}
+        <span class={reading.beyond ? "value words" : "value"}>{value}</span>{" "}
         <span>{standing}</span>
       </button>
       {chosen && !reading.set_aside && (

@@ -1,6 +1,7 @@
 /* The result after *Finish*: the whole risk phrase, the number, how firm, which way it may be wrong, what next, and its basis.
    Every sentence comes from the assessment; *File* hands exactly that assessment on. */
 import type { JSX } from "preact";
+import { useEffect } from "preact/hooks";
 import { say } from "../../contract/words";
 import { BandLine } from "../../parts/band_line";
 import { tenths } from "../../parts/figures";
@@ -122,10 +123,10 @@ function HowFirm({ assessment }: { assessment: Assessment }): JSX.Element {
   );
 }
 
-/** What next, in the words of the rules, and the one tap that begins it. */
+/** What next, in the words of the rules, and the one tap that begins it; nothing after a stop, which is meant. */
 function Next({ open, keeping, assessment }: Props & { assessment: Assessment }): JSX.Element | null {
   const advice = adviceOf(assessment);
-  if (!advice) return null;
+  if (!advice || open.measurement.outcome) return null;
   return (
     <div class="note stack">
       <p>{advice}</p>
@@ -151,8 +152,14 @@ function Details({ open, assessment }: { open: Open; assessment: Assessment }): 
   );
 }
 
+/** What came of the visit: that it was not measured today, or the result. */
 export function ResultPart({ open, keeping }: Props): JSX.Element {
+  useEffect(() => scrollTo(0, 0), []);
   if (open.measurement.outcome?.kind === "not_today") return <NotToday open={open} keeping={keeping} />;
+  return <Measured open={open} keeping={keeping} />;
+}
+
+function Measured({ open, keeping }: Props): JSX.Element {
   const assessment = judged(open);
   const set = resultSetOf(assessment);
   const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];

@@ -6,14 +6,14 @@ import { RULES } from "./judged";
 import type { Keeping } from "./keeping";
 import { type Open } from "./open";
 import { secondLook } from "./series";
-import { secondLookLeftMs } from "./since";
+import { secondLookLeft_s } from "./since";
 
 /** How long it is to be, in s. */
 export const SECOND_LOOK_S = RULES.documents.agreement.numbers.second_look.rest_s;
 
 /** Whether one is advised and none has begun since the latest reading. */
 export function offersSecondLook(open: Open, { advice, result_set }: Assessment): boolean {
-  return advice === "second_look" && result_set === open.measurement.sets.length - 1 && secondLookLeftMs(open, 0) === undefined;
+  return advice === "second_look" && result_set === open.measurement.sets.length - 1 && secondLookLeft_s(open, Date.now()) === undefined;
 }
 
 /** The button that begins it. */

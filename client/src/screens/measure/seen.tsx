@@ -2,6 +2,7 @@
    Mean, edges and category stay hidden here unless the practice shows them: seeing them steers what people set aside. */
 import type { JSX } from "preact";
 import { say } from "../../contract/words";
+import { Guide } from "../../parts/guide";
 import { Series } from "../../parts/series";
 import { seriesShape, type Revealed } from "../../parts/series_shape";
 import { VerdictShape } from "../../parts/verdict_shape";
@@ -14,7 +15,7 @@ import { Since } from "./since";
 import { meanLine, moreLine, phraseOf, rowTitle, standingWords, valueOf, verdictLine } from "./wording";
 
 /** Width of the row beside the newest reading, and its height where mean and edges are drawn in it, in px. */
-const ROW = { width: 232, height: 84 };
+const ROW = { width: 232, height: 76 };
 
 /** Attempts in a row without a number after which it is asked why. No limit of a rule: a hint to look at animal and probe. */
 const WITHOUT_NUMBER = 3;
@@ -38,7 +39,8 @@ function revealedOf(assessment: Assessment, at: number): Revealed | undefined {
   return { mean: average.mean_tenths_mmhg / 10, edges: placed ? Object.values(RULES.documents.category.numbers.from_mmhg) : [] };
 }
 
-export function Seen({ open }: { open: Open }): JSX.Element {
+/** There is room for one quiet line: what was just said, or what is urgent, stands in place of the count of seconds. */
+export function Seen({ open, urgent }: { open: Open; urgent: boolean }): JSX.Element {
   const showsMean = useShowsMean();
   const set = setNow(open);
   const assessment = judged(open);
@@ -48,7 +50,7 @@ export function Seen({ open }: { open: Open }): JSX.Element {
   return (
     <div class="seen">
       <p class="verdict" role="status">
-        {verdict && <VerdictShape verdict={verdict} />}
+        {verdict && assessment.advice !== "enough" && <VerdictShape verdict={verdict} />}
         <span>
           {at > 0 && `${say("set-number", { n: String(at + 1) })} · `}
           {verdictLine(assessment, at, open)}
@@ -60,13 +62,15 @@ export function Seen({ open }: { open: Open }): JSX.Element {
           {meanLine(assessment.sets[at])} {assessment.result_set === at && assessment.category && say("sentence", { words: phraseOf(assessment) })}
         </p>
       )}
-      <Since open={open} />
-      {lacksNumbers(set.readings) && (
-        <p class="small" role="status">
+      {!open.said && !open.problem && !urgent && <Since open={open} />}
+      {set.readings.length === 0 && <Guide step="readings" species={open.measurement.species} method={set.method} />}
+      {lacksNumbers(set.readings) ? (
+        <p class="small without-number" role="status">
           {say(`without-number-${set.method}`)}
         </p>
+      ) : (
+        <Row open={open} assessment={assessment} at={at} revealed={showsMean ? revealedOf(assessment, at) : undefined} />
       )}
-      <Row open={open} assessment={assessment} at={at} revealed={showsMean ? revealedOf(assessment, at) : undefined} />
     </div>
   );
 }

@@ -196,7 +196,8 @@ export function markedIrregular(open: Open): Open {
 /** A quiet time of so many seconds begins now, within the same set; the readings go on when it is over. */
 export function secondLook(open: Open, now_ms: number, need_s: number): Open {
   const { sheet: _sheet, ...clear } = without(open);
-  return done(clear, "act-second-look", {}, [{ at: ["quiet"], to: { from_ms: now_ms, need_s } }, { at: ["part"], to: "readings" }]);
+  const quiet = { at: ["quiet"], to: { from_ms: now_ms, need_s } };
+  return done(clear, "act-second-look", {}, [quiet, { at: ["finished"], to: false }, { at: ["part"], to: "readings" }]);
 }
 
 /** *Stop*: the visit ends here with what there is, and says why. One act. */

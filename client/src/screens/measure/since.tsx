@@ -1,24 +1,15 @@
 /* Quiet counting beside the readings: seconds since the last one, what is left of a second look, and whether the screen may sleep.
    Only instants are kept, so that it is exact after a hidden or killed page. Silent: nothing here is announced or sounds. */
 import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
 import { say } from "../../contract/words";
+import { useNow } from "../../parts/now";
 import { theWake } from "../../parts/wake";
 import { RULES } from "./judged";
 import { setNow, type Open } from "./open";
+import { clockOf, left_s, quietNow } from "./quiet";
 
 /** Above this only whole minutes are said, in s. */
 const IN_SECONDS_MOST_S = 600;
-
-/** The instant, anew every second while the page is seen. */
-function useNow(): number {
-  const [now_ms, setNow_ms] = useState(() => Date.now());
-  useEffect(() => {
-    const timer = setInterval(() => setNow_ms(Date.now()), 1000);
-    return () => clearInterval(timer);
-  }, []);
-  return now_ms;
-}
 
 /** When the latest reading of the set was taken; undefined without one, or when its time is not known. */
 export function lastTakenMs(open: Open): number | undefined {
@@ -28,22 +19,15 @@ export function lastTakenMs(open: Open): number | undefined {
   return taken_s === undefined || began_ms === undefined ? undefined : began_ms + taken_s * 1000;
 }
 
-/** The second look that runs or is over with nothing measured since, in ms left (0 when over); undefined when there is none. */
-export function secondLookLeftMs(open: Open, now_ms: number): number | undefined {
-  const last = lastTakenMs(open);
-  const { quiet } = open;
-  if (!quiet || last === undefined || quiet.from_ms < last) return undefined;
-  return Math.max(0, quiet.from_ms + quiet.need_s * 1000 - now_ms);
-}
-
-/** 75 s as 1:15. */
-function clock(seconds: number): string {
-  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+/** Seconds left of the second look that runs (0 when it is over); undefined when there is none since the latest reading. */
+export function secondLookLeft_s(open: Open, now_ms: number): number | undefined {
+  const quiet = quietNow(open, now_ms);
+  return quiet && setNow(open).readings.length > 0 ? left_s(quiet, now_ms) : undefined;
 }
 
 function sinceWords(open: Open, now_ms: number): string | undefined {
-  const left_ms = secondLookLeftMs(open, now_ms);
-  if (left_ms !== undefined) return left_ms > 0 ? say("second-look-left", { time: clock(Math.ceil(left_ms / 1000)) }) : say("second-look-over");
+  const look_s = secondLookLeft_s(open, now_ms);
+  if (look_s !== undefined) return look_s > 0 ? say("second-look-left", { time: clockOf(look_s) }) : say("second-look-over");
   const last = lastTakenMs(open);
   if (last === undefined || now_ms < last) return undefined;
   const since_s = Math.floor((now_ms - last) / 1000);
