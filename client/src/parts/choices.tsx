@@ -17,7 +17,7 @@ interface Props<T extends string> {
 }
 
 /** Longest word that stands in a third of a narrow phone without being broken. */
-const WORD_MOST = 11;
+const WORD_MOST = 9;
 
 function hasLongWord(answers: readonly { label: string }[]): boolean {
   return answers.some(({ label }) => label.split(" ").some((word) => word.length > WORD_MOST));
