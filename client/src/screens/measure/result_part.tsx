@@ -123,10 +123,15 @@ function HowFirm({ assessment }: { assessment: Assessment }): JSX.Element {
   );
 }
 
-/** What next, in the words of the rules, and the one tap that begins it; nothing after a stop, which is meant. */
-function Next({ open, keeping, assessment }: Props & { assessment: Assessment }): JSX.Element | null {
+interface NextProps extends Props {
+  assessment: Assessment;
+  urgent: boolean;
+}
+
+/** What next, in the words of the rules, and the one tap that begins it; nothing after a stop, and no going on where the animal comes first. */
+function Next({ open, keeping, assessment, urgent }: NextProps): JSX.Element | null {
   const advice = adviceOf(assessment);
-  if (!advice || open.measurement.outcome) return null;
+  if (!advice || open.measurement.outcome || (urgent && assessment.advice === "go_on")) return null;
   return (
     <div class="note stack">
       <p>{advice}</p>
@@ -175,7 +180,7 @@ function Measured({ open, keeping }: Props): JSX.Element {
         <Place set={set} placed={assessment.category !== undefined} />
         <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>
         <HowFirm assessment={assessment} />
-        <Next open={open} keeping={keeping} assessment={assessment} />
+        <Next open={open} keeping={keeping} assessment={assessment} urgent={urgent !== undefined} />
         <Details open={open} assessment={assessment} />
       </section>
       <Cautions open={open} assessment={assessment} />

@@ -11,7 +11,7 @@ import { useRead } from "../use_read";
 import { thePhone } from "../place";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import { setNow, type Open, type Reading } from "./open";
-import { Since } from "./since";
+import { secondLookLeft_s, Since } from "./since";
 import { meanLine, moreLine, phraseOf, rowTitle, standingWords, valueOf, verdictLine } from "./wording";
 
 /** Width of the row beside the newest reading, and its height where mean and edges are drawn in it, in px. */
@@ -46,7 +46,8 @@ export function Seen({ open, urgent }: { open: Open; urgent: boolean }): JSX.Ele
   const assessment = judged(open);
   const at = open.measurement.sets.length - 1;
   const verdict = assessment.sets[at]?.verdict;
-  const more = moreLine(assessment, at, set.readings);
+  const looks = secondLookLeft_s(open, Date.now()) !== undefined;
+  const more = looks ? undefined : moreLine(assessment, at, set.readings);
   return (
     <div class="seen">
       <p class="verdict" role="status">
