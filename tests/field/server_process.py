@@ -39,12 +39,12 @@ class ServerProcess:
         if client is not None:
             self.environment["QUIETCUFF_CLIENT"] = str(client)
 
-    def found(self, login: str = "ada", role: str = "veterinarian") -> None:
-        """Migrate an empty database and found the first practice with one person."""
+    def found(self, login: str = "ada", role: str = "veterinarian", practice: str = "Field practice") -> None:
+        """Migrate the database and found a practice with one person."""
         password_file = self.data / "password"
         password_file.write_text(PASSWORD + "\n", encoding="utf-8")
         self._command("migrate")
-        self._command("found", "--practice", "Field practice", "--name", "Ada Field", "--login", login,
+        self._command("found", "--practice", practice, "--name", "Ada Field", "--login", login,
                       "--role", role, "--password-file", str(password_file))
 
     def _command(self, *words: str) -> None:
