@@ -22,7 +22,7 @@ function xOf(mmhg: number): number {
 export function BandLine({ mean, half_width, edges, label }: Props): JSX.Element {
   const at = xOf(mean / 10);
   return (
-    <svg class="band" viewBox={`0 0 ${WIDTH} 52`} role="img" aria-label={label}>
+    <svg class="band" viewBox={`0 0 ${WIDTH} 56`} role="img" aria-label={label}>
       <line x1="0" y1="26" x2={WIDTH} y2="26" />
       {edges.map((edge) => (
         <g key={edge}>

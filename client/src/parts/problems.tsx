@@ -20,7 +20,7 @@ export function Problems({ problems }: { problems: readonly Problem[] }): JSX.El
   return (
     <div ref={box} class="note" role="alert" tabIndex={-1}>
       <h2>{say("problem-title")}</h2>
-      <ul>
+      <ul class="stack">
         {problems.map(({ field, sentence }) => (
           <li key={field}>
             <button type="button" class="row" onClick={() => document.getElementById(field)?.focus()}>

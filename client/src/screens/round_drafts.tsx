@@ -12,12 +12,12 @@ import { useRead } from "./use_read";
 function DraftLine({ draft }: { draft: Draft }): JSX.Element {
   const open = openOf(draft);
   const name = open.name ?? say("draft-name-none");
-  const n = open.measurement.sets.reduce((sum, set) => sum + set.readings.length, 0);
+  const line = say("draft-line", { name, n: open.measurement.sets.reduce((sum, set) => sum + set.readings.length, 0) });
+  const about = inOneLine(say(`species-${open.measurement.species}`), open.mark, dayAndTime(draft.updatedMs));
   return (
     <li>
-      <a class="row" href={`#/measure/${draft.id}`} aria-label={say("draft-continue", { name })}>
-        <strong>{say("draft-line", { name, n })}</strong>
-        <span class="small quiet">{inOneLine(say(`species-${open.measurement.species}`), open.mark, dayAndTime(draft.updatedMs))}</span>
+      <a class="row" href={`#/measure/${draft.id}`} aria-label={say("draft-continue", { name: `${line} ${about}` })}>
+        <strong>{line}</strong> <span class="small quiet">{about}</span>
       </a>
     </li>
   );
