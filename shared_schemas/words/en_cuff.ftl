@@ -1,6 +1,9 @@
 ## cuff and bag: the part Cuff and the screen Bag, loaded with them and not with the first paint
 
 line-not-noted = not noted
+line-limb = Limb
+line-height = Level
+line-restraint = Held
 differs-today = What differs today
 differs-site = { $place }, used last time, is not to be used: { $why }. Choose the site.
 differs-cuff = The { $mm } mm cuff of last time is not in this bag. Choose the cuff.

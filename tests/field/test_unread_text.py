@@ -17,6 +17,7 @@ def test_unreadable_text_is_named_and_not_dropped(server: ServerProcess, new_pho
     work.add_animal(phone, "Dog", "Tansy", "")
     phone.tap("Measure")
     phone.tap("Show Cuff")
+    work.unfold(phone, "Limb")
     phone.fill("Cuff widths in the bag, in mm", "20, 2.5 cm")
     phone.shows("= 20, 25 mm")
     phone.fill("Limb circumference", "13x")

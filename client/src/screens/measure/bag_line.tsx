@@ -29,8 +29,11 @@ export function bagText(open: Open, facts: CuffFacts): string {
   return open.texts["bag"] ?? facts.typed;
 }
 
-export function BagLine(props: Props & { folds: Folds }): JSX.Element {
-  return isTyped(props.open, props.facts) ? <TypedBag {...props} /> : <WhichBag {...props} />;
+export function BagLine(props: Props & { folds: Folds }): JSX.Element | null {
+  const { open, facts, folds } = props;
+  if (!isTyped(open, facts)) return <WhichBag {...props} />;
+  const isAsked = folds.isOpen("limb") || folds.isOpen("width") || readBag(bagText(open, facts)).unread !== undefined;
+  return isAsked ? <TypedBag {...props} /> : null;
 }
 
 function WhichBag({ facts, folds }: { facts: CuffFacts; folds: Folds }): JSX.Element {

@@ -8,7 +8,7 @@ import { AsLastTime } from "./as_last_time";
 import { bagText, BagLine, isTyped } from "./bag_line";
 import { instrumentsOf, widthsOf } from "./carried";
 import { useCuffFacts, type CuffFacts } from "./cuff_facts";
-import { Question, unanswered, useFolds, type QuestionId } from "./cuff_question";
+import { openedWith, Question, unanswered, useFolds, type QuestionId } from "./cuff_question";
 import { EarlierSets } from "./earlier_sets";
 import { readBag, WIRE_LISTS } from "./fields";
 import { HeightChoice } from "./height_choice";
@@ -43,18 +43,23 @@ function rare(open: Open, facts: CuffFacts): QuestionId[] {
   return ["restraint", ...(instrumentsOf(facts.bag, setNow(open).method).length > 0 ? [] : (["instrument"] as const))];
 }
 
+function left(open: Open, facts: CuffFacts): QuestionId[] {
+  return unanswered(open, rare(open, facts));
+}
+
 function firstOpen(open: Open, facts: CuffFacts): QuestionId[] {
-  return [...unanswered(open, rare(open, facts)), ...(facts.bags.length > 1 && !facts.chosen ? (["bag"] as const) : [])];
+  const isOffered = open.last !== undefined && open.measurement.sets.length === 1 && !setNow(open).site;
+  return [...(isOffered ? [] : openedWith(left(open, facts))), ...(facts.bags.length > 1 && !facts.chosen ? (["bag"] as const) : [])];
 }
 
 function Asked({ open, keeping, facts, onDone }: Props & { facts: CuffFacts }): JSX.Element {
   const { species } = open.measurement;
-  const folds = useFolds(() => firstOpen(open, facts));
+  const folds = useFolds(() => firstOpen(open, facts), () => left(keeping.head(), facts));
   const { method } = setNow(open);
   return (
     <div class="part cuff">
       <EarlierSets open={open} keeping={keeping} />
-      <AsLastTime open={open} keeping={keeping} today={facts} onTaken={(next) => folds.only(unanswered(next, rare(next, facts)))} />
+      <AsLastTime open={open} keeping={keeping} today={facts} onTaken={(next) => folds.only(openedWith(left(next, facts)))} />
       <Question keeping={keeping} folds={folds} field="method" answers={["doppler", "oscillometric"]} />
       <SiteChoice open={open} keeping={keeping} folds={folds} barred={facts.barred} />
       <LimbField open={open} keeping={keeping} folds={folds} />

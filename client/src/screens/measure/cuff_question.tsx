@@ -1,7 +1,8 @@
-/* A question of the Cuff part: in full while it is being answered, one line once it was answered earlier. A line never folds
-   under a thumb: what was open when the part came up stays open. Must not decide what an answer means. */
+/* A question of the Cuff part: in full while it is being answered, one line before and after, so that the whole part stands on about
+   one screen. A tap folds it after a moment and opens the next; keys of a keyboard move among answers and fold nothing.
+   Must not decide what an answer means. */
 import type { ComponentChildren, JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
 import { kebab } from "../../parts/word_ids";
@@ -14,16 +15,46 @@ export type QuestionId = "method" | "site" | "side" | "limb" | "bag" | "width" |
 export interface Folds {
   isOpen(question: QuestionId): boolean;
   open(question: QuestionId): void;
+  /** An answer was tapped: the question folds after a moment, once it is complete, and the next one opens in its place. */
+  answered(question: QuestionId): void;
   /** Leaves only these open, as after taking over the last visit. */
   only(questions: readonly QuestionId[]): void;
 }
 
-/** Starts with these questions open. */
-export function useFolds(first: () => readonly QuestionId[]): Folds {
+/** A second tap within this time falls on the same answer and not on what comes in its place. */
+export const SETTLE_MS = 350;
+
+/** Limb and cuff are answered together: the one is chosen by the other. */
+function together(question: QuestionId): readonly QuestionId[] {
+  return question === "limb" || question === "width" ? ["limb", "width"] : [question];
+}
+
+/** What is open after an answer. `left` are the questions still without one, in the order of the work; the method has one from the start. */
+export function movedOn(shown: ReadonlySet<QuestionId>, answered: QuestionId, left: readonly QuestionId[]): ReadonlySet<QuestionId> {
+  if (together(answered).some((one) => left.includes(one) && shown.has(one))) return shown;
+  const asked = left.filter((one) => one !== "method");
+  const still = asked.filter((one) => shown.has(one));
+  return new Set(still.length > 0 ? still : asked.slice(0, 1).flatMap(together));
+}
+
+/** What a part opens with: the first question without an answer, and before it the method while nobody confirmed it. */
+export function openedWith(left: readonly QuestionId[]): QuestionId[] {
+  const others = left.filter((one) => one !== "method").slice(0, 1).flatMap(together);
+  return left.includes("method") ? ["method", ...others] : others;
+}
+
+/** Starts with these questions open; `left` is asked again at each answer. */
+export function useFolds(first: () => readonly QuestionId[], left: () => readonly QuestionId[]): Folds {
   const [shown, setShown] = useState<ReadonlySet<QuestionId>>(() => new Set(first()));
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
+  useEffect(() => () => clearTimeout(timer.current), []);
   return {
     isOpen: (question) => shown.has(question),
     open: (question) => setShown((now) => new Set(now).add(question)),
+    answered: (question) => {
+      clearTimeout(timer.current);
+      timer.current = setTimeout(() => setShown((now) => movedOn(now, question, left())), SETTLE_MS);
+    },
     only: (questions) => setShown(new Set(questions)),
   };
 }
@@ -39,10 +70,15 @@ interface FoldProps {
   children: ComponentChildren;
 }
 
+/** A tap on an answer; arrow keys arrive as clicks that count none. The unit beside a number is no answer. */
+function isTappedAnswer({ detail, target }: MouseEvent): boolean {
+  return detail > 0 && target instanceof HTMLInputElement && target.type === "radio" && !target.closest(".limb");
+}
+
 /** One line with its answer, or the question itself. */
 export function Fold({ folds, question, label, answer, note, children }: FoldProps): JSX.Element {
   return (
-    <div class="asked" id={`asked-${question}`}>
+    <div class={folds.isOpen(question) ? "asked open" : "asked"} onClick={(event) => isTappedAnswer(event) && folds.answered(question)}>
       {folds.isOpen(question) ? children : (
         <button type="button" class="line" aria-expanded="false" onClick={() => folds.open(question)}>
           <span class="line-label">{label}</span> <strong class="line-answer">{answer ?? say("line-not-noted")}</strong>
@@ -71,7 +107,7 @@ export function Question({ keeping, folds, field, answers, labelOf, children }: 
   const word = (value: string): string => say(`${field}-${kebab(value)}`);
   const value = setNow(keeping.head())[field];
   return (
-    <Fold folds={folds} question={field} label={say(`field-${field}`)} answer={value && word(value)}>
+    <Fold folds={folds} question={field} label={say(field === "restraint" ? "line-restraint" : `field-${field}`)} answer={value && word(value)}>
       <Choices
         name={field}
         label={say(`field-${field}`)}

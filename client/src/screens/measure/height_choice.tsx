@@ -67,7 +67,7 @@ export function HeightChoice({ open, keeping, folds }: { open: Open; keeping: Ke
   const distance = distanceOf(keeping.head());
   const isOff = level === "above" || level === "below";
   return (
-    <Fold folds={folds} question="height" label={say("field-height")} answer={answerOf(open)}>
+    <Fold folds={folds} question="height" label={say("line-height")} answer={answerOf(open)}>
       <div class="stack">
         <Choices
           name="height"

@@ -29,7 +29,7 @@ export function LimbField({ open, keeping, folds }: Props): JSX.Element {
   const limb = setNow(open).limb_circumference_mm;
   const echoed = echoOf("circumference", open);
   return (
-    <Fold folds={folds} question="limb" label={say("field-circumference")} answer={limb === undefined ? undefined : say("limb-cm", { cm: cm(limb) })} note={ageLine(open)}>
+    <Fold folds={folds} question="limb" label={say("line-limb")} answer={limb === undefined ? undefined : say("limb-cm", { cm: cm(limb) })} note={ageLine(open)}>
       <div class="limb">
         <TextField
           id="circumference"

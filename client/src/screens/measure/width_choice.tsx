@@ -38,10 +38,10 @@ function offered(open: Open, widths: Props["widths"]): ReturnType<typeof chooseC
 }
 
 /** What the bag offers, in words; with no fit, the target and what then. */
-function Offer({ open, widths }: Pick<Props, "open" | "widths">): JSX.Element {
-  if (widths.length === 0) return <p class="note">{say("choice-ask-bag")}</p>;
+function Offer({ open, widths }: Pick<Props, "open" | "widths">): JSX.Element | null {
+  if (widths.length === 0) return null;
   const choice = offered(open, widths);
-  if (!choice) return <p class="note">{say("choice-ask")}</p>;
+  if (!choice) return <p class="small">{say("choice-ask")}</p>;
   const target = tenths(choice.target_tenths_mm);
   if ("no_fit" in choice) {
     return (
@@ -83,7 +83,7 @@ function WidthRow({ keeping, widths, best }: Pick<Props, "keeping" | "widths"> &
           <label class="choice" key={value}>
             <input type="radio" name="width" checked={!isOther && value === width} onChange={() => keeping.act((now) => used(now, value))} />
             <span class={value === best ? "width best" : "width"}>
-              <strong>{value}</strong> {below && <span class="small">{below}</span>}
+              <strong>{value}</strong> {below && <small>{below}</small>}
             </span>
           </label>
         ))}
