@@ -17,7 +17,7 @@ import { hasWords, say } from "./contract/words";
 import { openPhone, PhoneTrouble } from "./offline/journal";
 import { showHand } from "./parts/hand";
 import { showLook } from "./parts/look";
-import { wasTraining } from "./parts/training_ground";
+import { rememberTraining, wasTraining } from "./parts/training_ground";
 import { App } from "./screens/app";
 import { backToPlace } from "./screens/last_place";
 import { loadAll } from "./screens/later";
@@ -43,8 +43,9 @@ function sayTrouble(failure: unknown): void {
 }
 
 /** An app ended in training starts in training; where that cannot be opened, the record is shown. */
-async function comeBackToTraining(): Promise<void> {
-  await import("./screens/training_way").then((way) => way.enterTraining()).catch(() => undefined);
+async function comeBackToTraining(isSignedIn: boolean): Promise<void> {
+  if (!isSignedIn) rememberTraining(false);
+  else await import("./screens/training_way").then((way) => way.showTrainingHere()).catch(() => rememberTraining(false));
 }
 
 /** Work begun and not filed, in the record or in training: no newer build may take its files away. */
@@ -59,7 +60,7 @@ async function start(): Promise<void> {
   try {
     const phone = await openPhone();
     usePhoneOf(phone);
-    if (wasTraining() && phone.who.value) await comeBackToTraining();
+    if (wasTraining()) await comeBackToTraining(phone.who.value !== undefined);
     await backToPlace(thePhone(), Date.now());
   } catch (failure) {
     sayTrouble(failure);

@@ -24,11 +24,18 @@ def ground(page: Page) -> str:
     return str(page.evaluate("getComputedStyle(document.documentElement).backgroundColor"))
 
 
+def cross(phone: Phone, button: str) -> None:
+    """In or out by this button. The window is loaded anew: nothing begun on one side can end on the other."""
+    phone.page.goto(phone.url + "/#/training")
+    phone.page.evaluate("window.sameWindow = true")
+    phone.tap(button)
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
+    assert not phone.page.evaluate("window.sameWindow === true")
+
+
 def begin(phone: Phone) -> None:
     """From wherever one is."""
-    phone.page.goto(phone.url + "/#/training")
-    phone.tap("Begin training")
-    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
+    cross(phone, "Begin training")
 
 
 def measure(phone: Phone, name: str) -> None:
@@ -117,8 +124,7 @@ def test_a_killed_app_comes_back_in_training_and_leaves_it_only_when_told(
     phone.open(offline=True)
     in_training(phone.page)
     expect(phone.page.get_by_role("button", name="Finish", exact=True)).to_be_visible()  # back at the measurement
-    phone.page.goto(phone.url + "/#/training")
-    phone.tap("Back to the record")
+    cross(phone, "Back to the record")
     expect(phone.page.get_by_role("link", name=re.compile("Brammel"))).to_be_visible()
     expect(phone.page.get_by_role("link", name=re.compile("Pebble"))).to_have_count(0)
     expect(phone.page.get_by_text(WORD, exact=True)).to_have_count(0)

@@ -16,15 +16,20 @@ export function wasTraining(): boolean {
   }
 }
 
-/** Shows training, or the record, and remembers which for the next start. */
+/** Shows training, or the record. */
 export function showTraining(isOn: boolean): void {
   inTraining.value = isOn;
   document.documentElement.dataset["training"] = isOn ? "yes" : "no";
   showGround();
+}
+
+/** Remembers which of the two the next start shows. False when the browser keeps nothing: then the next start shows the record. */
+export function rememberTraining(isOn: boolean): boolean {
   try {
     if (isOn) localStorage.setItem(PLACE, "yes");
     else localStorage.removeItem(PLACE);
   } catch {
-    /* Not remembered: the next start shows the record, in which no training measurement lies. */
+    /* Not remembered. */
   }
+  return wasTraining() === isOn;
 }

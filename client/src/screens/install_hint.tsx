@@ -3,6 +3,7 @@
 import type { JSX } from "preact";
 import { signal } from "@preact/signals";
 import { say } from "../contract/words";
+import { inTraining } from "../parts/training_ground";
 import { askToInstall, installKind, isInstalled } from "./install";
 
 const PLACE = "quietcuff-in-browser";
@@ -39,7 +40,7 @@ export function InstallWay(): JSX.Element {
 
 /** The hint at the first screens. */
 export function InstallHint(): JSX.Element | null {
-  if (isInstalled.value || inBrowser.value) return null;
+  if (isInstalled.value || inBrowser.value || inTraining.value) return null;
   return (
     <section class="note stack" aria-labelledby="install-hint">
       <h2 id="install-hint">{say("install-title")}</h2>

@@ -5,7 +5,6 @@ import { sayHelp } from "../contract/help_words";
 import { say } from "../contract/words";
 import { inTraining } from "../parts/training_ground";
 import { Page } from "./page";
-import { go } from "./route";
 import { StorageProblem, storageWord } from "./storage_problem";
 import { enterTraining, leaveTraining, startTrainingAnew } from "./training_way";
 
@@ -37,17 +36,13 @@ function StartAnew({ onTrouble }: { onTrouble: (failure: unknown) => void }): JS
 export function Training(): JSX.Element {
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const onTrouble = (failure: unknown): void => setTrouble(storageWord(failure));
-  const enter = (): void => void enterTraining().then(() => go("#/round"), onTrouble);
-  const leave = (): void => {
-    leaveTraining();
-    go("#/round");
-  };
+  const enter = (): void => void enterTraining().catch(onTrouble);
   return (
     <Page title={say("training-title")} help="training">
       <p>{sayHelp("training-what")}</p>
       <p>{sayHelp("training-never")}</p>
       <StorageProblem word={trouble} />
-      <button type="button" class="button act wide" onClick={inTraining.value ? leave : enter}>
+      <button type="button" class="button act wide" onClick={inTraining.value ? leaveTraining : enter}>
         {sayHelp(inTraining.value ? "training-leave" : "training-enter")}
       </button>
       <StartAnew onTrouble={onTrouble} />

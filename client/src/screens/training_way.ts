@@ -4,9 +4,10 @@ import { effect } from "@preact/signals";
 import { sayHelp } from "../contract/help_words";
 import type { LetterParts } from "../offline/journal";
 import { openTraining, type TrainingPhone } from "../offline/training";
-import { inTraining, showTraining } from "../parts/training_ground";
+import { inTraining, rememberTraining, showTraining } from "../parts/training_ground";
 import { filedNow } from "./filed";
 import { theRecord, usePhoneOf } from "./place";
+import { go } from "./route";
 import { SHOW_MEAN } from "./show_mean";
 
 let training: TrainingPhone | undefined;
@@ -34,8 +35,8 @@ effect(() => {
   if (inTraining.peek() && !isSignedIn) leaveTraining();
 });
 
-/** Every screen works on training from here on. Rejects with the store's trouble, and then nothing has changed. */
-export async function enterTraining(): Promise<void> {
+/** Every screen works on training from here on; for a start. Rejects with the store's trouble, and then nothing has changed. */
+export async function showTrainingHere(): Promise<void> {
   const phone = await openOnce();
   await phone.remember(SHOW_MEAN, (await theRecord().recall(SHOW_MEAN)) === true);
   filedNow.value = undefined;
@@ -43,11 +44,32 @@ export async function enterTraining(): Promise<void> {
   usePhoneOf(phone);
 }
 
+/**
+ * The window is loaded anew, so that nothing begun on one side can end on the other. Where the browser does not remember which
+ * side to start on, the phones are changed under the screens.
+ */
+function loadAnew(isOn: boolean): boolean {
+  if (!rememberTraining(isOn)) return false;
+  history.replaceState(null, "", "#/round");
+  location.reload();
+  return true;
+}
+
+/** Into training. Rejects with the store's trouble, and then nothing has changed. */
+export async function enterTraining(): Promise<void> {
+  await openOnce();
+  if (loadAnew(true)) return;
+  await showTrainingHere();
+  go("#/round");
+}
+
 /** Back to the record; what was made in training stays there. */
 export function leaveTraining(): void {
+  if (loadAnew(false)) return;
   filedNow.value = undefined;
   showTraining(false);
   usePhoneOf(theRecord());
+  go("#/round");
 }
 
 /** Everything made in training is taken away, and the samples are there anew. */

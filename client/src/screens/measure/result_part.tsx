@@ -160,7 +160,14 @@ function Details({ open, assessment }: { open: Open; assessment: Assessment }): 
 /** What came of the visit: that it was not measured today, or the result. */
 export function ResultPart({ open, keeping }: Props): JSX.Element {
   useEffect(() => scrollTo(0, 0), []);
-  if (open.measurement.outcome?.kind === "not_today") return <NotToday open={open} keeping={keeping} />;
+  if (open.measurement.outcome?.kind === "not_today") {
+    return (
+      <>
+        <TrainingNote />
+        <NotToday open={open} keeping={keeping} />
+      </>
+    );
+  }
   return <Measured open={open} keeping={keeping} />;
 }
 
@@ -172,6 +179,7 @@ function Measured({ open, keeping }: Props): JSX.Element {
   const { outcome } = open.measurement;
   return (
     <div class="part result">
+      <TrainingNote />
       <section class="stack" aria-label={say("part-result")}>
         {urgent && <UrgentPanel urgent={urgent} />}
         {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
@@ -190,7 +198,6 @@ function Measured({ open, keeping }: Props): JSX.Element {
         <summary>{say("first-cautions-title")}</summary>
         <Cares />
       </details>
-      <TrainingNote />
       <FilePart open={open} keeping={keeping} />
     </div>
   );
