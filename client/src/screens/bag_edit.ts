@@ -100,14 +100,14 @@ export function itemBegun(edit: Edit, kind: ItemKind, at?: number): Edit {
 
 /** The item with something typed or chosen. */
 export function itemWith(edit: Edit, part: Partial<ItemEdit>): Edit {
-  return edit.item ? { ...edit, item: { ...edit.item, ...part } } : edit;
+  return edit.item ? { ...edit, dirty: true, item: { ...edit.item, ...part } } : edit;
 }
 
 /** The item without a day of check. */
 export function itemWithoutDay(edit: Edit): Edit {
   if (!edit.item) return edit;
   const { day: _day, ...rest } = edit.item;
-  return { ...edit, item: rest };
+  return { ...edit, dirty: true, item: rest };
 }
 
 /** Closes the item and keeps nothing of what was typed. */

@@ -26,8 +26,8 @@ interface Props {
   onSaved: (id: string) => void;
 }
 
-function begin(card: BagCard | undefined, typed: string): Edit {
-  return begun(card && { ...card, body: bodyOf(card) }, card ? "" : say("bag-first-name"), typed);
+function begin(card: BagCard | undefined, isFirst: boolean, typed: string): Edit {
+  return begun(card && { ...card, body: bodyOf(card) }, isFirst ? say("bag-first-name") : "", typed);
 }
 
 /** The change that is under way on this phone, found again after a kill; undefined while it is looked for. */
@@ -37,7 +37,7 @@ function useEdit({ card, isFirst }: Props): [Keeper<Edit> | undefined, (next: Ed
   const keep = (first: Edit): Keeper<Edit> => keeperOf(first, (edit) => thePhone().remember(name, edit), troubleCode);
   useEffect(() => {
     void Promise.all([thePhone().recall(name), isFirst ? thePhone().recall("bag") : ""]).then(([kept, typed]) => {
-      setKeeper(keep((kept as Edit | null | undefined) ?? begin(card, typeof typed === "string" ? typed : "")));
+      setKeeper(keep((kept as Edit | null | undefined) ?? begin(card, isFirst, typeof typed === "string" ? typed : "")));
     });
   }, []);
   return [keeper, (next) => {
@@ -98,7 +98,7 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
       <StorageProblem word={trouble ?? (keeper.unkept.value && "kept-not")} />
       {edit.dirty || !card ? <p role="status">{say("bag-not-saved")}</p> : <StateWord state={card.inRecord ? "stored" : "waiting"} />}
       <button type="button" class="button act wide" onClick={() => void save()}>{say("bag-save")}</button>
-      {edit.dirty && card && <button type="button" class="button wide" onClick={() => renew(begin(card, ""))}>{say("bag-drop-changes")}</button>}
+      {edit.dirty && card && <button type="button" class="button wide" onClick={() => renew(begin(card, isFirst, ""))}>{say("bag-drop-changes")}</button>}
     </div>
   );
 }
