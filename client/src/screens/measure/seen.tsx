@@ -9,6 +9,7 @@ import { VerdictShape } from "../../parts/verdict_shape";
 import type { Assessment } from "../../rules/assessment";
 import { useRead } from "../use_read";
 import { thePhone } from "../place";
+import { SHOW_MEAN } from "../show_mean";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import { setNow, type Open, type Reading } from "./open";
 import { secondLookLeft_s, Since } from "./since";
@@ -22,7 +23,7 @@ const WITHOUT_NUMBER = 3;
 
 /** Whether this practice shows mean and category while measuring; no until it is read. */
 function useShowsMean(): boolean {
-  return useRead(() => thePhone().recall("show_mean")) === true;
+  return useRead(() => thePhone().recall(SHOW_MEAN)) === true;
 }
 
 /** Whether the latest attempts gave no number, however often it was tried. */
