@@ -99,6 +99,7 @@ def _cuff(walk: Walk) -> None:
 
 
 def _cuff_problem(walk: Walk) -> None:
+    walk.unfold("Limb")
     walk.fill("Limb circumference", "thirteen")
     walk.tap("Next: readings")
     walk.sees("heading", "There is a problem")

@@ -41,8 +41,12 @@ class Walk:
         self.button(name).click()
 
     def choose(self, group: str, name: str) -> None:
-        """One answer of a group of radio buttons."""
-        self.page.get_by_role("group", name=group).first.get_by_role("radio", name=name, exact=True).check(force=True)
+        """One answer of a group of radio buttons. The answer may take the question away, so nothing is asked of it afterwards."""
+        self.page.get_by_role("group", name=group).first.get_by_role("radio", name=name, exact=True).click(force=True)
+
+    def unfold(self, question: str) -> None:
+        """A question that is folded to one line with its answer, once it has folded."""
+        self.page.get_by_role("button", name=f"{question} ", expanded=False).first.click()
 
     def fill(self, label: str, text: str) -> None:
         """Types into the field of this label."""

@@ -14,7 +14,7 @@ import pytest
 from playwright.sync_api import Page, sync_playwright
 
 from tests.design import asked
-from tests.design.places import PLACES, SIGNED_OUT, Walk, walked
+from tests.design.places import PLACES, Walk, walked
 from tests.field.phone import Phone
 from tests.field.server_process import PASSWORD, ServerProcess
 
@@ -79,7 +79,6 @@ def _in_greys(page: Page, file: Path) -> None:
 
 
 @pytest.fixture(scope="session")
-def page(phone: Phone, seen: Seen, server: ServerProcess) -> Page:
+def open_page(phone: Phone, seen: Seen) -> Page:
     """The phone's page after the walk: signed in, with a record."""
-    assert SIGNED_OUT
     return phone.page

@@ -19,9 +19,9 @@
   const isIn = (element, part) => element.closest(part) !== null;
   const targets = () => [...document.querySelectorAll(TARGETS)].filter(isSeen);
   const everything = () => [...document.body.querySelectorAll("*")].filter((element) => element.checkVisibility());
-  const floats = (element) => {
-    for (let at = element; at; at = at.parentElement) if (/fixed|sticky/.test(getComputedStyle(at).position)) return true;
-    return false;
+  const floatOf = (element) => {
+    for (let at = element; at; at = at.parentElement) if (/fixed|sticky/.test(getComputedStyle(at).position)) return at;
+    return null;
   };
 
   /** Targets smaller than `least` px, in the Readings than `inReadings`. */
@@ -33,12 +33,12 @@
     });
   }
 
-  /** Neighbours nearer than `least` px, in the Readings than `inReadings`. What floats over the rest is nobody's neighbour. */
+  /** Neighbours nearer than `least` px, in the Readings than `inReadings`. What floats over the rest has neighbours only there. */
   function closeTargets(least, inReadings) {
-    const found = targets().filter((element) => !floats(element)).map((element) => [element, element.getBoundingClientRect()]);
+    const found = targets().map((element) => [element, element.getBoundingClientRect(), floatOf(element)]);
     const apart = (a, b) => Math.max(a.left - b.right, b.left - a.right, a.top - b.bottom, b.top - a.bottom);
-    return found.flatMap(([one, a], at) => found.slice(at + 1).flatMap(([other, b]) => {
-      if (one.contains(other) || other.contains(one)) return [];
+    return found.flatMap(([one, a, over], at) => found.slice(at + 1).flatMap(([other, b, under]) => {
+      if (over !== under || one.contains(other) || other.contains(one)) return [];
       const wanted = isIn(one, ".readings") && isIn(other, ".readings") ? inReadings : least;
       return apart(a, b) >= wanted - 0.5 ? [] : [`${nameOf(one)} and ${nameOf(other)}: ${apart(a, b).toFixed(1)} px, not ${wanted}`];
     }));
@@ -73,15 +73,17 @@
     return false;
   }
 
-  /** Targets that cannot be brought under a finger: after scrolling to them something else lies on top. */
+  const isReachedAt = (element, block) => {
+    element.scrollIntoView({ block, behavior: "instant" });
+    const { left, top, width, height } = element.getBoundingClientRect();
+    const hit = document.elementFromPoint(left + width / 2, top + height / 2);
+    return hit !== null && (element.contains(hit) || hit.closest("label")?.contains(element) === true);
+  };
+
+  /** Targets that cannot be brought under a finger: wherever the page is scrolled to, something else lies on top. */
   function outOfReach() {
     const before = scrollY;
-    const found = targets().filter((element) => {
-      element.scrollIntoView({ block: "center", behavior: "instant" });
-      const { left, top, width, height } = element.getBoundingClientRect();
-      const hit = document.elementFromPoint(left + width / 2, top + height / 2);
-      return !hit || !(element.contains(hit) || hit.contains(element) || hit.closest("label")?.contains(element));
-    });
+    const found = targets().filter((element) => !["center", "start", "end"].some((block) => isReachedAt(element, block)));
     scrollTo({ top: before, behavior: "instant" });
     return found.map((element) => `${nameOf(element)} cannot be reached`);
   }
