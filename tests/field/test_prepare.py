@@ -70,6 +70,22 @@ def test_all_but_an_empty_bag_is_ready(phone: Phone) -> None:
     phone.shows("Enter them in the bag.")
 
 
+def test_with_a_bag_the_phone_is_ready_and_the_round_says_nothing(phone: Phone) -> None:
+    prepared(phone, answers())
+    phone.page.goto(phone.url + "/#/bag")
+    phone.fill("Name of the bag", "Shelter bag")
+    phone.fill("Add widths, in mm", "25, 35")
+    phone.tap("Add cuffs")
+    phone.tap("Save bag")
+    phone.page.get_by_text("Changed, and not in the bag yet", exact=True).wait_for(state="detached")
+    phone.page.goto(phone.url + "/#/this-phone")
+    phone.shows("Ready: this phone works a day without a network.", timeout_ms=15_000)
+    assert missing(phone) == []
+    phone.page.goto(phone.url + "/#/round")
+    phone.page.wait_for_timeout(4000)
+    expect(phone.page.get_by_role("link", name=re.compile("^Not ready"))).to_have_count(0)
+
+
 def test_a_file_gone_from_the_cache_is_missed_and_fetched_again(phone: Phone) -> None:
     prepared(phone, answers())
     kept = sorted(on_disk.cached(phone.page))

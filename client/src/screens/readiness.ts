@@ -1,6 +1,8 @@
 /* Is this phone ready to work without a network? What the self-test found last, for the round and for *This phone*.
    The test itself is loaded when it is run. */
 import { signal } from "@preact/signals";
+import type { Bag1 as Bag } from "../contract/wire_types";
+import type { BagCard } from "../offline/journal";
 import type { Finding, Facts } from "../offline/self_test";
 import { theRecord } from "./place";
 
@@ -21,7 +23,8 @@ export function isReady(): boolean | undefined {
 async function knowsBag(): Promise<boolean> {
   const record = theRecord();
   const widths = await record.recall("bag"); // what the first build kept in place of bags
-  return (await record.bags()).length > 0 || (typeof widths === "string" && widths.trim() !== "");
+  const hasCuffs = ({ letter }: BagCard): boolean => ((letter.body as Bag).cuffs ?? []).length > 0;
+  return (await record.bags()).some(hasCuffs) || (typeof widths === "string" && widths.trim() !== "");
 }
 
 /** Runs the whole self-test. Never rejects. */
