@@ -127,7 +127,7 @@ export function unanswered(open: Open, rare: readonly QuestionId[]): QuestionId[
     method: open.measurement.previous ?? open.texts["left_cuff"],
     site: set.site && (set.side ?? set.site === "tail_base"), limb: set.limb_circumference_mm, width: set.cuff_width_mm, posture: set.posture,
     height: set.cuff_above_heart_mm ?? (open.texts["height_side"] === "not_known" ? "not_known" : undefined),
-    gauge: set.gauge, restraint: set.restraint, instrument: set.instrument,
+    gauge: set.method === "oscillometric" || set.gauge, restraint: set.restraint, instrument: set.instrument,
   };
   const all: QuestionId[] = ["method", "site", "limb", "width", "posture", "height", "gauge", "restraint", "instrument"];
   return all.filter((question) => !noted[question] && noted[question] !== 0 && !rare.includes(question));

@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { checkMeasurement } from "../../../../client/src/contract/wire.ts";
 import type { Visit } from "../../../../client/src/offline/journal.ts";
-import { movedOn, openedWith } from "../../../../client/src/screens/measure/cuff_question.tsx";
+import { movedOn, openedWith, unanswered } from "../../../../client/src/screens/measure/cuff_question.tsx";
 import { asLast, limbOfLast, takenFromLast } from "../../../../client/src/screens/measure/last_set.ts";
 import { setNow, started, type CuffSet, type Open } from "../../../../client/src/screens/measure/open.ts";
 import { undone } from "../../../../client/src/screens/measure/undo.ts";
@@ -81,6 +81,18 @@ describe("as last time", () => {
 });
 
 describe("what stands open", () => {
+  it("asks for a gauge by Doppler alone, and for nothing that was answered, level at 0 mm included", () => {
+    const left = (set: Partial<CuffSet>): string[] => {
+      const open = known(20);
+      const [first] = open.measurement.sets;
+      return unanswered({ ...open, measurement: { ...open.measurement, sets: [{ ...(first as CuffSet), ...set }] } }, ["restraint"]);
+    };
+    expect(left({ ...SET, cuff_above_heart_mm: 0 })).toEqual([]);
+    expect(left({ ...SET, method: "doppler" })).toEqual(["height", "gauge"]);
+    expect(left({ site: "tail_base" })).toEqual(["limb", "width", "posture", "height", "gauge", "instrument"]);
+    expect(left({ site: "forearm" })[0]).toBe("site");
+  });
+
   it("begins with the first question, and asks limb and cuff together", () => {
     expect(openedWith(["method", "site", "limb", "width"])).toEqual(["method", "site"]);
     expect(openedWith(["limb", "width", "height"])).toEqual(["limb", "width"]);
