@@ -29,7 +29,7 @@ PYTHON = VENV / "bin" / "python"
 CLIENT = ROOT / "client"
 CONSTRAINTS = ROOT / "server" / "constraints.txt"
 PYPROJECT = ROOT / "pyproject.toml"
-NOT_A_SOURCE = {"node_modules", "dist", "dist-engine", "wire_types.ts"}  # made from the sources, or fetched
+NOT_A_SOURCE = {"node_modules", "dist", "dist-engine", "dist-parts", "wire_types.ts"}  # made from the sources, or fetched
 
 
 def make_ready(*, for_tests: bool) -> None:

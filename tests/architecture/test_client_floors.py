@@ -25,6 +25,8 @@ ROOMS: dict[str, tuple[set[str], set[str]]] = {
     "sw": (set(), {"workbox-precaching", "workbox-routing"}),
     "engine": ({"contract", "rules"}, set()),
     "worker": ({"screens"}, set()),
+    # for whoever makes the parts; no room may import it, so that nothing of it reaches the app
+    "all_parts": ({"screens", "parts", "offline", "contract", "rules", "look"}, PREACT),
     "main": ({"worker", "screens", "parts", "offline", "contract", "rules", "look"}, PREACT),
 }
 

@@ -14,7 +14,7 @@ PACKAGE = ROOT / "server" / "quietcuff"
 CLIENT_SOURCE = ROOT / "client" / "src"
 SHARED = ROOT / "shared_schemas"
 # fetched or made from the sources, so not written by anybody
-NOT_OURS = {"node_modules", "dist", "dist-engine", "__pycache__", ".venv", ".git", "wire_types.ts"}
+NOT_OURS = {"node_modules", "dist", "dist-engine", "dist-parts", "__pycache__", ".venv", ".git", "wire_types.ts"}
 
 
 def ours(folder: Path, *endings: str) -> list[Path]:

@@ -134,7 +134,8 @@
       if (!next || !same(element, next) || element.tagName === "text") return [];
       const [fill, other] = [getComputedStyle(element).fill, getComputedStyle(next).fill];
       const isHollow = (fill === "none") !== (other === "none");
-      return colourOf(element) !== colourOf(next) && shapeOf(element) === shapeOf(next) && !isHollow ? [`${nameOf(element)} and its neighbour differ by colour alone`] : [];
+      const isAnother = ["d", "r", "points"].some((name) => element.getAttribute(name) !== next.getAttribute(name));
+      return colourOf(element) !== colourOf(next) && shapeOf(element) === shapeOf(next) && !isHollow && !isAnother ? [`${nameOf(element)} and its neighbour differ by colour alone`] : [];
     });
   }
 

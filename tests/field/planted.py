@@ -27,7 +27,7 @@ def built_with(folder: Path, changes: list[tuple[str, str, str]]) -> Path:
 
 
 def _copy(folder: Path) -> None:
-    kept_out = shutil.ignore_patterns("node_modules", "dist", "dist-engine")
+    kept_out = shutil.ignore_patterns("node_modules", "dist", "dist-engine", "dist-parts")
     shutil.copytree(REPOSITORY / "client", folder / "client", ignore=kept_out)
     shutil.copytree(REPOSITORY / "shared_schemas", folder / "shared_schemas")
     (folder / "client" / "node_modules").symlink_to(REPOSITORY / "client" / "node_modules")

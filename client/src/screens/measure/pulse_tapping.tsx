@@ -51,10 +51,10 @@ function TapArea({ keeping }: { keeping: Keeping }): JSX.Element {
       <p class="small" role="status">
         {anew ?? say("pulse-hint", { beats: String(BEATS) })}
       </p>
+      <p class="value">{say("pulse-count", { n: String(n), beats: String(BEATS) })}</p>
       <button
         type="button"
         class="button tap-area"
-        aria-label={say("pulse-tap")}
         onPointerDown={(event) => beat(event.timeStamp)}
         onKeyDown={(event) => {
           if (event.repeat) event.preventDefault();
@@ -63,8 +63,7 @@ function TapArea({ keeping }: { keeping: Keeping }): JSX.Element {
           if (event.detail === 0) beat(event.timeStamp);
         }}
       >
-        <span class="value">{say("pulse-count", { n: String(n), beats: String(BEATS) })}</span>
-        <span>{say("pulse-tap")}</span>
+        {say("pulse-tap")}
       </button>
     </>
   );
