@@ -213,7 +213,6 @@ field-gauge = Gauge
 gauge-aneroid = Aneroid
 gauge-digital = Digital
 field-circumference = Limb circumference
-circumference-hint = In cm, or in mm with the unit: 13, 13.5 or 130 mm
 echo-mm = = { $n } mm
 echo-minutes = = { $n } min
 echo-hours = = { $n } h
@@ -221,11 +220,8 @@ echo-months = = { $n } months
 echo-bag = = { $widths } mm
 field-bag = Cuff widths in the bag, in mm
 bag-hint = Like 20, 25, 30. Kept on this phone.
-choice-title = From the bag
-choice-take = Take the { $mm } mm cuff
 choice-no-fit = No cuff in the bag fits this limb. The target is { $target } mm.
 choice-line = { $mm } mm: { $fit }, { $share } of the limb. The target is { $target } mm.
-choice-ask-bag = Enter the cuff widths in the bag to see which one fits.
 choice-ask = Enter the limb circumference to see which cuff fits.
 field-width = Cuff used, width in mm
 width-other = Other
