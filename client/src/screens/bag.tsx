@@ -1,7 +1,7 @@
 /* Bag: the cuffs, gauges, probes and machines that are carried. Several bags may exist; which one this phone measures with is one tap.
    A bag is filed as one letter with its whole wording, like everything else that leaves the phone. */
 import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import "../contract/cuff_words";
 import { say } from "../contract/words";
 import type { BagCard } from "../offline/journal";
@@ -16,14 +16,13 @@ const NEW = "new";
 /** The page: which bag, and the bag itself to be changed. */
 export function Bag(): JSX.Element {
   const read = useRead(bagInUse);
-  const [wanted, setWanted] = useState<string | undefined>(undefined);
+  const [asked, setAsked] = useState<string | undefined>(undefined);
   const [wrong, setWrong] = useState(false);
-  useEffect(() => {
-    if (wanted === undefined && read) setWanted(read.chosen?.id ?? (read.bags.length === 0 ? NEW : undefined));
-  }, [read]);
+  // Until a person chooses, the record decides: on a new phone the page is open before the practice's bag has arrived.
+  const wanted = asked ?? read?.chosen?.id ?? (read?.bags.length === 0 ? NEW : undefined);
   return (
     <Page title={say("bag-title")} wrong={wrong}>
-      {read && read.bags.length > 0 && <Which bags={read.bags} wanted={wanted} onWant={setWanted} />}
+      {read && read.bags.length > 0 && <Which bags={read.bags} wanted={wanted} onWant={setAsked} />}
       {read && read.bags.length === 0 && <p>{say("bag-none")}</p>}
       {read && wanted && (
         <BagForm
@@ -31,7 +30,7 @@ export function Bag(): JSX.Element {
           card={read.bags.find(({ id }) => id === wanted)}
           isFirst={read.bags.length === 0}
           onWrong={setWrong}
-          onSaved={(id) => void rememberBagInUse(id).then(() => setWanted(id))}
+          onSaved={(id) => void rememberBagInUse(id).then(() => setAsked(id))}
         />
       )}
     </Page>
