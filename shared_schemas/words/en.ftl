@@ -213,6 +213,7 @@ field-gauge = Gauge
 gauge-aneroid = Aneroid
 gauge-digital = Digital
 field-circumference = Limb circumference
+circumference-hint = In cm, or in mm with the unit: 13, 13.5 or 130 mm
 echo-mm = = { $n } mm
 echo-minutes = = { $n } min
 echo-hours = = { $n } h
