@@ -42,6 +42,17 @@ def _new_animal(walk: Walk) -> None:
     walk.sees("heading", walk.animal)
 
 
+def _unfold(title: str, button: str) -> Callable[[Walk], None]:
+    """A fold of the animal's page, and the button by which its form opens."""
+
+    def steps(walk: Walk) -> None:
+        to_animal(walk)
+        walk.page.get_by_text(title, exact=True).first.click()
+        walk.tap(button)
+
+    return steps
+
+
 def _ready(walk: Walk) -> None:
     to_animal(walk)
     walk.tap("Measure")
@@ -146,6 +157,18 @@ def _why_new_set(walk: Walk) -> None:
     walk.sees("heading", "Why a new set?")
 
 
+def _pulse(walk: Walk) -> None:
+    walk.tap("Back to the keys")
+    walk.tap("Tap pulse")
+    walk.sees("button", "Tap at each beat")
+
+
+def _stop(walk: Walk) -> None:
+    walk.tap("Back to the keys")
+    walk.tap("Stop")
+    walk.sees("heading", "Why stop?")
+
+
 def _second_tap(walk: Walk) -> None:
     walk.tap("Back to the keys")
     walk.fill("Systolic", "140")
@@ -177,6 +200,34 @@ def _patient_with_a_visit(walk: Walk) -> None:
     walk.page.get_by_text("How this was worked out").first.click()
 
 
+def _bag_with_cuffs(walk: Walk) -> None:
+    walk.fill("Name of the bag", "Field bag")
+    walk.fill("Add widths, in mm", "20, 25, 30, 40, 50")
+    walk.tap("Add cuffs")
+    walk.sees("button", "Change 25 mm")
+
+
+def _bag_with_a_gauge(walk: Walk) -> None:
+    walk.tap("Add gauge")
+    walk.sees("button", "Put into the bag")
+
+
+def _in_training(walk: Walk) -> None:
+    walk.tap("Begin training")
+    to_round(walk)
+    walk.shows("Training: not the record")
+
+
+def _measured_in_training(walk: Walk) -> None:
+    to_result("cat", 150, 146, 145, 147, 144, 148)(walk)
+
+
+def _out_of_training(walk: Walk) -> None:
+    walk.to("#/training", "Training")
+    walk.tap("Back to the record")
+    to_round(walk)
+
+
 def _screen(address: str, heading: str) -> Callable[[Walk], None]:
     return lambda walk: walk.to(address, heading)
 
@@ -191,6 +242,9 @@ SIGNED_IN: Sequence[Place] = (
     Place("add-animal", _add_animal),
     Place("add-animal-problems", _add_animal_problems, alone=False),
     Place("patient-new", _new_animal, alone=False),
+    Place("patient-sites", _unfold("Sites not to be used", "Add a site")),
+    Place("patient-handling", _unfold("Handling", "Save handling")),
+    Place("patient-who", _unfold("Who it is", "Change or add")),
     Place("measure-ready", _ready),
     Place("measure-ready-no", _ready_no, alone=False),
     Place("measure-help-first", _help_first, alone=False),
@@ -209,6 +263,8 @@ SIGNED_IN: Sequence[Place] = (
     Place("measure-readings-reasons", _reasons, alone=False),
     Place("measure-readings-all", _all_readings, alone=False),
     Place("measure-readings-new-set", _why_new_set, alone=False),
+    Place("measure-readings-pulse", _pulse, alone=False),
+    Place("measure-readings-stop", _stop, alone=False),
     Place("measure-readings-second-tap", _second_tap, alone=False),
     Place("measure-readings-machine", _readings_several, alone=False),
     # the first does not count; means of the rest by hand: 128, 146, 168, 198
@@ -226,8 +282,14 @@ SIGNED_IN: Sequence[Place] = (
     Place("patient-visit", _patient_with_a_visit),
     Place("outbox", _screen("#/outbox", "Outbox")),
     Place("bag", _screen("#/bag", "Bag")),
+    Place("bag-cuffs", _bag_with_cuffs, alone=False),
+    Place("bag-gauge", _bag_with_a_gauge, alone=False),
     Place("help", _screen("#/help", "Help")),
+    Place("help-cuff", _screen("#/help/cuff", "Help")),
     Place("training", _screen("#/training", "Training")),
+    Place("training-round", _in_training, alone=False),
+    Place("training-result", _measured_in_training, alone=False),
+    Place("round", _out_of_training, alone=False),
     Place("this-phone", _screen("#/this-phone", "This phone")),
     Place("nowhere", _screen("#/nowhere", "quietcuff")),
     Place("draft-missing", _screen("#/measure/none", "Measure")),
