@@ -57,7 +57,7 @@ HOME_CATS = (
         visits=(on(81, 156), on(75, 158), on(62, 154), on(49, 150, demeanour="sleepy"), on(35, 152, demeanour="sleepy"), on(20, 146), on(6, 148)),
     ),
     Animal(
-        {"species": "cat", "name": "Bodkin", "mark": "brown tabby, broad head", "sex": "male_neutered",
+        {"species": "cat", "name": "Burdock", "mark": "brown tabby, broad head", "sex": "male_neutered",
          "identifiers": [chip(4_010_221_002)],
          "handling": {"grade": 3, "trick": "drug in the evening and again before; towel, dark room, two people"}},
         "home", _held("forearm", 92, 30, restraint="towel"), age_months=124,

@@ -20,7 +20,7 @@ PARTNER = (
         visits=(on(67, 152, demeanour="tense"), on(55, 147), on(41, 143), on(26, 149), on(11, 145)),
     ),
     Animal(
-        {"species": "dog", "name": "Harrow", "mark": "huge, black mask", "sex": "male", "identifiers": [chip(4_010_260_078)],
+        {"species": "dog", "name": "Gaffer", "mark": "huge, black mask", "sex": "male", "identifiers": [chip(4_010_260_078)],
          "handling": {"grade": 2, "trick": "own blanket, door shut"}},
         "partner", doppler("metatarsus", 170, 70, posture="lateral", restraint="held") | PROBE, age_months=82, facts=CLINIC,
         visits=(on(62, 168, demeanour="tense", circumstances=["travelled", "exercised"]), on(61, 152), on(46, 148), on(29, 146), on(8, 144)),
