@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from demo.walk import Place, Walk, take, to_animal, to_result, to_round
+from demo.walk import Place, Walk, take, to_animal, to_new_bag, to_result, to_round
 
 
 def _sign_in_problems(walk: Walk) -> None:
@@ -201,10 +201,7 @@ def _patient_with_a_visit(walk: Walk) -> None:
 
 
 def _bag_with_cuffs(walk: Walk) -> None:
-    another, name = walk.page.get_by_role("radio", name="Another bag"), walk.page.get_by_label("Name of the bag", exact=True)
-    another.or_(name).first.wait_for()
-    if another.count() > 0:  # offered where there is a bag already
-        another.click(force=True)
+    to_new_bag(walk)
     walk.fill("Name of the bag", "Field bag")
     walk.fill("Add widths, in mm", "20, 25, 30, 40, 50")
     walk.tap("Add cuffs")

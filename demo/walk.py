@@ -92,6 +92,14 @@ def to_animal(walk: Walk) -> None:
     walk.sees("heading", walk.animal)
 
 
+def to_new_bag(walk: Walk) -> None:
+    """On the page of bags, the form of one that is not there yet; where there is none, it stands there already."""
+    another, name = walk.page.get_by_role("radio", name="Another bag"), walk.page.get_by_label("Name of the bag", exact=True)
+    another.or_(name).first.wait_for()
+    if another.count() > 0:
+        another.click(force=True)
+
+
 def begin(walk: Walk, species: str) -> None:
     """A measurement without an animal, at its first part."""
     to_round(walk)

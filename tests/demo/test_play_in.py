@@ -63,6 +63,7 @@ def test_cut_short_it_is_filled_up_with_the_same_letters(tmp_path: Path, monkeyp
     lines = b"".join(bundles_of(practice, author, TODAY)).splitlines()
     ids = [json.loads(line)["id"] for line in lines if b'"kind":' in line]
     assert rows_of(tmp_path, "SELECT id FROM journal ORDER BY position") == [(one,) for one in ids]
+    assert not (tmp_path / "playing_in").exists()
     assert len(ids) == LETTERS
 
 

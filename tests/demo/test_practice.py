@@ -117,7 +117,7 @@ def test_low_pressure_is_never_minimal() -> None:
 
 
 def test_a_calmed_cat_says_the_drug_and_its_hours() -> None:
-    calmed = [(body, told) for body, told in visits("Bodkin") if body["state"] == "calmed"]
+    calmed = [(body, told) for body, told in visits("Burdock") if body["state"] == "calmed"]
     assert len(calmed) == 4
     for body, told in calmed:
         assert body["calming"] == {"drug_group": "gabapentinoid", "hours": body["calming"]["hours"]}
