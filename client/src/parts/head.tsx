@@ -10,10 +10,12 @@ interface Props {
   unsent: number | undefined;
   /** The topic help opens at; without one it opens at its list. */
   help?: string | undefined;
+  /** What needs a line of its own under all of it. */
+  below?: string | undefined;
   children?: ComponentChildren;
 }
 
-export function Head({ unsent, help, children }: Props): JSX.Element {
+export function Head({ unsent, help, below, children }: Props): JSX.Element {
   return (
     <header class="head">
       {inTraining.value && <p class="training-word">{say("training-word")}</p>}
@@ -29,6 +31,7 @@ export function Head({ unsent, help, children }: Props): JSX.Element {
       <button type="button" class="button small" aria-label={say("look-change", { look: say(`look-${look.value}`) })} onClick={nextLook}>
         {say(`look-${look.value}`)}
       </button>
+      {below && <p class="head-below small quiet">{below}</p>}
     </header>
   );
 }

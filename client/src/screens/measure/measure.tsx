@@ -23,6 +23,7 @@ import { ResultPart } from "./result_part";
 import { QuietInVisit } from "../quiet_running";
 import { nameWindow } from "../window_title";
 import { summaryOf } from "./summary";
+import { markBelow, WhoMeasured } from "./who_measured";
 
 /** The open measurement of a draft id; undefined while it is looked for, null when the phone does not have it. */
 function useKeeper(id: string): Keeper<Open> | null | undefined {
@@ -72,15 +73,12 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   }, [title, isWrong]);
   return (
     <div class={open.part === "readings" ? "page still" : "page"}>
-      <Head unsent={status.unsent} help={open.part}>
+      <Head unsent={status.unsent} help={open.part} below={markBelow(open)}>
         <div class="head-measure">
-        <a class="link back" href={open.measurement.patient ? `#/patient/${open.measurement.patient}` : "#/round"} aria-label={say("back-to-patients")}>
-          ‹
-        </a>
-        <h1>
-          {open.name ?? say("draft-name-none")}
-          <span class="small quiet">{[say(`species-${open.measurement.species}`), open.mark].filter(Boolean).join(" · ")}</span>
-        </h1>
+          <a class="link back" href="#/round" aria-label={say("back-to-patients")}>
+            ‹
+          </a>
+          <WhoMeasured open={open} />
         </div>
       </Head>
       <main class="main measure" id="content" tabIndex={-1}>
