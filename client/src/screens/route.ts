@@ -38,5 +38,6 @@ export function go(hash: string, replace = false): void {
   if (replace) {
     history.replaceState(null, "", hash);
     route.value = routeOf(hash);
+    scrollTo(0, 0);
   } else location.hash = hash;
 }
