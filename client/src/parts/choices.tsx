@@ -1,5 +1,5 @@
 /* One question with a few answers, as radio buttons that fill their whole label. Must not decide anything. */
-import type { JSX } from "preact";
+import type { ComponentChildren, JSX } from "preact";
 
 export interface Answer<T extends string> {
   value: T;
@@ -13,6 +13,8 @@ interface Props<T extends string> {
   answers: readonly Answer<T>[];
   value: T | undefined;
   narrow?: boolean;
+  /** What is wrong with the answer, said under the question as it is under the label of a field. */
+  wrong?: ComponentChildren;
   onChoose: (value: T) => void;
 }
 
@@ -24,10 +26,11 @@ function hasLongWord(answers: readonly { label: string }[]): boolean {
 }
 
 /** A fieldset named by its question. */
-export function Choices<T extends string>({ name, label, answers, value, narrow, onChoose }: Props<T>): JSX.Element {
+export function Choices<T extends string>({ name, label, answers, value, narrow, wrong, onChoose }: Props<T>): JSX.Element {
   return (
     <fieldset class="choices">
       <legend>{label}</legend>
+      {wrong}
       <div class={`choice-row ${narrow ? "narrow" : answers.length === 4 || hasLongWord(answers) ? "pairs" : ""}`}>
         {answers.map((answer) => (
           <label class="choice" key={answer.value}>

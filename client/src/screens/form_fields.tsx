@@ -49,13 +49,13 @@ interface ChoiceProps<T extends string> extends FieldProps {
 export function FormChoices<T extends string>({ form, field, id = field, label, answers, narrow, problems }: ChoiceProps<T>): JSX.Element {
   return (
     <div id={id} tabIndex={-1}>
-      <Wrong field={id} problems={problems} />
       <Choices
         name={id}
         label={label}
         answers={answers}
         value={form.shown.chosen[field] as T | undefined}
         narrow={narrow}
+        wrong={<Wrong field={id} problems={problems} />}
         onChoose={(value) => form.choose(field, value)}
       />
     </div>
