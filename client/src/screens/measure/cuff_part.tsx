@@ -72,9 +72,11 @@ function Asked({ open, keeping, facts, onDone }: Props & { facts: CuffFacts }): 
       {method === "doppler" && <GaugeChoice keeping={keeping} folds={folds} bag={facts.bag} />}
       <InstrumentChoice open={open} keeping={keeping} folds={folds} bag={facts.bag} />
       <Question keeping={keeping} folds={folds} field="restraint" answers={WIRE_LISTS.restraint} />
-      <button type="button" class="button act wide" onClick={onDone}>
-        {say("cuff-next")}
-      </button>
+      <div class="file-foot stays">
+        <button type="button" class="button act wide" onClick={onDone}>
+          {say("cuff-next")}
+        </button>
+      </div>
     </div>
   );
 }
