@@ -219,10 +219,6 @@ def _in_training(walk: Walk) -> None:
     walk.shows("Training: not the record")
 
 
-def _measured_in_training(walk: Walk) -> None:
-    to_result("cat", 150, 146, 145, 147, 144, 148)(walk)
-
-
 def _out_of_training(walk: Walk) -> None:
     walk.to("#/training", "Training")
     walk.tap("Back to the record")
@@ -289,7 +285,7 @@ SIGNED_IN: Sequence[Place] = (
     Place("help-cuff", _screen("#/help/cuff", "Help")),
     Place("training", _screen("#/training", "Training")),
     Place("training-round", _in_training, alone=False),
-    Place("training-result", _measured_in_training, alone=False),
+    Place("training-result", to_result("cat", 150, 146, 145, 147, 144, 148), alone=False),
     Place("round", _out_of_training, alone=False),
     Place("this-phone", _screen("#/this-phone", "This phone")),
     Place("nowhere", _screen("#/nowhere", "quietcuff")),

@@ -8,9 +8,13 @@ from __future__ import annotations
 import ipaddress
 import sys
 from collections import defaultdict
-from typing import Any
+from collections.abc import Iterator
+from typing import TYPE_CHECKING, Any
 
 import pytest
+
+if TYPE_CHECKING:
+    from playwright.sync_api import Playwright
 
 LOOPBACK_NAMES = {"localhost", "", None}
 
@@ -34,6 +38,15 @@ def _refuse_the_network(event: str, arguments: tuple[Any, ...]) -> None:
         raise NetworkRefused(f"connection to {arguments[1][0]}")
     if event == "socket.getaddrinfo" and not _is_loopback(arguments[0]):
         raise NetworkRefused(f"look-up of {arguments[0]}")
+
+
+@pytest.fixture(scope="session")
+def playwright_driver() -> Iterator[Playwright]:
+    """Playwright's driver, once a run for all folders: a second one in the same thread would not start."""
+    from playwright.sync_api import sync_playwright
+
+    with sync_playwright() as driver:
+        yield driver
 
 
 def pytest_configure(config: pytest.Config) -> None:

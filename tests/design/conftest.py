@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Page, sync_playwright
+from playwright.sync_api import Page, Playwright
 
 from tests.design import asked
 from tests.design.places import PLACES, Walk, walked
@@ -44,15 +44,14 @@ def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[ServerProcess]:
 
 
 @pytest.fixture(scope="session")
-def phone(server: ServerProcess, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Phone]:
+def phone(playwright_driver: Playwright, server: ServerProcess, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Phone]:
     """One phone for the whole folder; no violation of the policy and no uncaught error may be left behind."""
     violations: list[str] = []
-    with sync_playwright() as driver:
-        one = Phone(driver, tmp_path_factory.mktemp("phone"), server.url, violations)
-        one.open()
-        one.page.set_default_timeout(10_000)
-        yield one
-        one.close()
+    one = Phone(playwright_driver, tmp_path_factory.mktemp("phone"), server.url, violations)
+    one.open()
+    one.page.set_default_timeout(10_000)
+    yield one
+    one.close()
     assert violations == []
 
 

@@ -15,7 +15,10 @@
     const { width, height, bottom } = element.getBoundingClientRect();
     return width > 1 && height > 1 && bottom + scrollY > 0;
   };
-  const nameOf = (element) => (element.getAttribute("aria-label") ?? (element.labels?.[0]?.textContent || element.textContent) ?? "").trim().slice(0, 40) || element.tagName.toLowerCase();
+  const nameOf = (element) => {
+    const said = element.getAttribute("aria-label") ?? (element.labels?.[0]?.textContent || element.textContent) ?? "";
+    return said.trim().slice(0, 40) || element.tagName.toLowerCase();
+  };
   const isIn = (element, part) => element.closest(part) !== null;
   const targets = () => [...document.querySelectorAll(TARGETS)].filter(isSeen);
   const everything = () => [...document.body.querySelectorAll("*")].filter((element) => element.checkVisibility());
@@ -56,7 +59,8 @@
       range.selectNodeContents(text);
       for (const box of range.getClientRects()) if (sticksOut(element, box, width)) cut.push(`“${text.data.trim().slice(0, 40)}” is cut`);
     }
-    const full = [...document.querySelectorAll("input[inputmode=none]")].filter((field) => isSeen(field) && field.scrollWidth > field.clientWidth + 1);
+    const numbers = [...document.querySelectorAll("input[inputmode=none]")].filter(isSeen);
+    const full = numbers.filter((field) => field.scrollWidth > field.clientWidth + 1);
     return [...wide, ...new Set(cut), ...full.map((field) => `the number in ${nameOf(field)} does not fit`)];
   }
 
@@ -88,7 +92,9 @@
     return found.map((element) => `${nameOf(element)} cannot be reached`);
   }
 
-  const parts = (element) => [element, ...element.querySelectorAll("*"), ...(element.nextElementSibling && element.tagName === "INPUT" ? [element.nextElementSibling] : [])];
+  // a radio button is drawn by what stands beside it
+  const besideOf = (element) => (element.tagName === "INPUT" && element.nextElementSibling ? [element.nextElementSibling] : []);
+  const parts = (element) => [element, ...element.querySelectorAll("*"), ...besideOf(element)];
   const looksOf = (element, names) => parts(element).flatMap((part) => [null, "::before", "::after"].map((pseudo) => {
     const style = getComputedStyle(part, pseudo);
     return names.map((name) => style[name]).join("|");
@@ -100,12 +106,13 @@
   }).join("\n") + element.textContent;
   const colourOf = (element) => looksOf(element, COLOURS) + parts(element).map((part) => getComputedStyle(part).boxShadow).join("\n");
 
-  const STATES = ["aria-pressed", "aria-expanded", "aria-checked", "aria-current", "aria-selected", "aria-invalid", "data-now", "data-wrong", "data-ok",
-    "data-state", "disabled", "open"];
+  const STATES = ["aria-pressed", "aria-expanded", "aria-checked", "aria-current", "aria-selected", "aria-invalid", "data-now",
+    "data-wrong", "data-ok", "data-over", "data-state", "disabled", "open"];
+  const shownOnes = (selector) => [...document.querySelectorAll(selector)].filter((element) => element.checkVisibility());
 
   /** States told by colour alone: with the state taken away the colours change and no shape and no word does. */
   function colourOnly() {
-    const byAttribute = STATES.flatMap((name) => [...document.querySelectorAll(`[${name}]`)].filter((element) => element.checkVisibility()).flatMap((element) => {
+    const byAttribute = STATES.flatMap((name) => shownOnes(`[${name}]`).flatMap((element) => {
       const value = element.getAttribute(name);
       const [colour, shape] = [colourOf(element), shapeOf(element)];
       element.removeAttribute(name);
@@ -129,20 +136,22 @@
   /** Marks and words of the same kind side by side that differ in colour and in nothing else. */
   function bySibling() {
     const same = (one, other) => one.tagName === other.tagName && one.textContent === other.textContent;
-    return [...document.querySelectorAll("li, svg *, .state-word, span, strong")].filter((element) => element.checkVisibility()).flatMap((element) => {
+    return shownOnes("li, svg *, .state-word, span, strong").flatMap((element) => {
       const next = element.nextElementSibling;
       if (!next || !same(element, next) || element.tagName === "text") return [];
       const [fill, other] = [getComputedStyle(element).fill, getComputedStyle(next).fill];
       const isHollow = (fill === "none") !== (other === "none");
       const isAnother = ["d", "r", "points"].some((name) => element.getAttribute(name) !== next.getAttribute(name));
-      return colourOf(element) !== colourOf(next) && shapeOf(element) === shapeOf(next) && !isHollow && !isAnother ? [`${nameOf(element)} and its neighbour differ by colour alone`] : [];
+      const isOnlyColour = colourOf(element) !== colourOf(next) && shapeOf(element) === shapeOf(next);
+      return isOnlyColour && !isHollow && !isAnother ? [`${nameOf(element)} and its neighbour differ by colour alone`] : [];
     });
   }
 
   const hex = (colour) => {
     const [red, green, blue, alpha] = colour.match(/[\d.]+/g)?.map(Number) ?? [];
     if (blue === undefined || alpha === 0) return undefined;
-    return `#${[red, green, blue].map((part) => part.toString(16).padStart(2, "0")).join("")}${alpha === undefined || alpha === 1 ? "" : " half-transparent"}`;
+    const thin = alpha === undefined || alpha === 1 ? "" : " half-transparent";
+    return `#${[red, green, blue].map((part) => part.toString(16).padStart(2, "0")).join("")}${thin}`;
   };
 
   /** Colours on the screen that are none of the look's, and the accent on what is no action. */
@@ -156,8 +165,9 @@
         if (/border|outline/.test(name) && style[name.replace("Color", "Style")] === "none") continue;
         const colour = style[name] === "none" ? undefined : hex(style[name]);
         if (!colour || (isDrawn && element.children.length > 0)) continue;
-        if (!known.includes(colour)) faults.add(`${name} ${colour} on ${element.tagName.toLowerCase()}.${element.getAttribute("class") ?? ""}`);
-        else if (accent.includes(colour) && !element.closest("a, button, summary, [role=button]")) faults.add(`the accent on ${element.tagName.toLowerCase()}.${element.getAttribute("class") ?? ""}`);
+        const what = `${element.tagName.toLowerCase()}.${element.getAttribute("class") ?? ""}`;
+        if (!known.includes(colour)) faults.add(`${name} ${colour} on ${what}`);
+        else if (accent.includes(colour) && !element.closest("a, button, summary, [role=button]")) faults.add(`the accent on ${what}`);
       }
     }
     return [...faults];
@@ -168,7 +178,8 @@
     const running = document.getAnimations().map((one) => `${one.effect?.target?.className} runs ${one.animationName ?? one.transitionProperty}`);
     const could = everything().filter((element) => {
       const style = getComputedStyle(element);
-      return style.animationName !== "none" || style.transitionDuration.split(",").some((time) => parseFloat(time) > 0) || style.scrollBehavior === "smooth";
+      const lasts = style.transitionDuration.split(",").some((time) => parseFloat(time) > 0);
+      return style.animationName !== "none" || lasts || style.scrollBehavior === "smooth";
     });
     return [...running, ...could.map((element) => `${element.tagName.toLowerCase()}.${element.className} could move`)];
   }

@@ -14,6 +14,7 @@ from tests.design.style_sheets import tokens
 
 WORDS = SHARED / "words"
 MOST_WORDS = 6
+SHAPES = ("counts", "not", "mean", "interval", "edge", "reach", "here", "off", "dashed", "verdict-shape", "found-mark")
 _MESSAGE = re.compile(r"^([a-z][\w-]*) = *(.*(?:\n[ }].*)*)", re.MULTILINE)
 _VARIANT = re.compile(r"^\s*\*?\[[\w-]+\]\s*(.*)$", re.MULTILINE)
 _PLACEABLE = re.compile(r"\{[^{}]*\}")
@@ -46,7 +47,8 @@ def icons() -> set[str]:
     """Names of the icons, and each file of drawings; the icon of the app as well."""
     names = (CLIENT_SOURCE / "parts" / "drawings" / "icons.tsx").read_text(encoding="utf-8").split("const LINES", 1)[1]
     drawn = {file.stem for file in (CLIENT_SOURCE / "parts" / "drawings").glob("*.tsx")} - {"drawing", "icons"}
-    return {f"icon {name}" for name in re.findall(r"^  (\w+):", names, re.MULTILINE)} | {f"drawing {name}" for name in drawn} | {"icon of the app"}
+    icon = {f"icon {name}" for name in re.findall(r"^  (\w+):", names, re.MULTILINE)}
+    return icon | {f"drawing {name}" for name in drawn} | {"icon of the app"}
 
 
 def colours() -> set[str]:
@@ -58,6 +60,5 @@ def shapes() -> set[str]:
     """Shapes that say a state: each class or mark a sheet draws for one, by its name in the sheets."""
     sheets = " ".join(file.read_text(encoding="utf-8") for file in sorted((CLIENT_SOURCE / "look").glob("*.css")))
     marks = {f"mark {mark}" for mark in re.findall(r'content: "([^\w\s"]+) ?"', sheets)}
-    drawn = {f"class {name}" for name in ("counts", "not", "mean", "interval", "edge", "reach", "here", "off", "dashed", "verdict-shape", "found-mark")
-             if re.search(rf"\.{name}\b", sheets)}
+    drawn = {f"class {name}" for name in SHAPES if re.search(rf"\.{name}\b", sheets)}
     return marks | drawn

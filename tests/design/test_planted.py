@@ -36,7 +36,8 @@ def style(page: Page, selector: str, **values: str) -> None:
     found = page.evaluate(
         """([selector, values]) => {
             const all = [...document.querySelectorAll(selector)];
-            for (const each of all) for (const [name, value] of Object.entries(values)) each.style.setProperty(name.replaceAll("_", "-"), value, "important");
+            for (const { style } of all)
+                for (const [name, value] of Object.entries(values)) style.setProperty(name.replaceAll("_", "-"), value, "important");
             return all.length;
         }""", [selector, values])
     assert found > 0, f"nothing matches {selector}: plant it anew"

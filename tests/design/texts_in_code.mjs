@@ -19,6 +19,7 @@ const READ = new Set([
 const LETTER = /\p{L}/u;
 const SENTENCE = /^\p{Lu}[\p{L}’']*(?:[ ,:]+[\p{L}\d’'(“]+)+/u;
 const COMPARES = new Set(["===", "!==", "==", "!=", "<", ">", "<=", ">=", "in", "instanceof"]);
+const WRAPPERS = new Set(["TSAsExpression", "TSNonNullExpression", "ParenthesizedExpression", "JSXExpressionContainer"]);
 const SAYS = /^(say\w*|hasWords|Error|\w*Error|\w*Trouble)$/;
 
 const nameOf = (node) => node?.name?.name ?? node?.name ?? node?.property?.name ?? "";
@@ -34,7 +35,7 @@ function* values(node) {
   else if (node.type === "LogicalExpression") yield* [...values(node.left), ...values(node.right)];
   else if (node.type === "BinaryExpression" && !COMPARES.has(node.operator)) yield* [...values(node.left), ...values(node.right)];
   else if (node.type === "ArrayExpression") for (const one of node.elements) yield* values(one);
-  else if (["TSAsExpression", "TSNonNullExpression", "ParenthesizedExpression", "JSXExpressionContainer"].includes(node.type)) yield* values(node.expression);
+  else if (WRAPPERS.has(node.type)) yield* values(node.expression);
 }
 
 /** Each node below `node` with its parents, nearest last. */
@@ -58,7 +59,7 @@ function* textsOf(node, above) {
   else if (node.type === "JSXExpressionContainer" && /^JSX(Element|Fragment)$/.test(above.at(-1)?.type ?? "")) yield* values(node.expression);
   else if (node.type === "AssignmentExpression" && /^(title|textContent|innerText)$/.test(nameOf(node.left))) yield* values(node.right);
   else if (node.type === "Property" && READ.has(nameOf(node.key))) yield* values(node.value);
-  else if (node.type === "Literal" && typeof node.value === "string" && SENTENCE.test(node.value) && !isHandedOn(above) && !isNoText(above)) yield [node, node.value];
+  else if (node.type === "Literal" && SENTENCE.test(node.value) && !isHandedOn(above) && !isNoText(above)) yield [node, node.value];
 }
 
 function foundIn(file) {

@@ -4,17 +4,10 @@ from collections.abc import Callable, Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Playwright, sync_playwright
+from playwright.sync_api import Playwright
 
 from tests.field.phone import Phone
 from tests.field.server_process import ServerProcess
-
-
-@pytest.fixture(scope="session")
-def playwright_driver() -> Iterator[Playwright]:
-    """Playwright's driver, once a run."""
-    with sync_playwright() as driver:
-        yield driver
 
 
 @pytest.fixture

@@ -29,7 +29,10 @@ function AskedOnce(): JSX.Element {
   return (
     <>
       <Shown name="choices">
-        <Choices name="demeanour" label={say("field-demeanour")} answers={answers("demeanour", ["sleepy", "calm", "tense", "fighting"])} value={chosen} onChoose={choose} />
+        <Choices
+          name="demeanour" label={say("field-demeanour")} answers={answers("demeanour", ["sleepy", "calm", "tense", "fighting"])}
+          value={chosen} onChoose={choose}
+        />
         <Choices name="side" label={say("field-side")} answers={answers("side", ["left", "right"])} value={side} onChoose={chooseSide} />
         <Choices narrow name="unit" label={say("field-unit")} answers={answers("unit", ["cm", "mm"])} value="cm" onChoose={nothing} />
       </Shown>

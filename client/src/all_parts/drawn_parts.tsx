@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { BandLine } from "../parts/band_line";
-import { Body } from "../parts/drawings/body";
+import { Body, type Mark } from "../parts/drawings/body";
 import { CuffDrawing, TapeDrawing } from "../parts/drawings/cuff";
 import type { Species } from "../parts/drawings/drawing";
 import { Icon, ICON_NAMES } from "../parts/drawings/icons";
@@ -16,10 +16,14 @@ import { Shown } from "./shown";
 
 const BOTH: readonly Species[] = ["dog", "cat"];
 const EDGES = Object.values(RULES.documents.category.numbers.from_mmhg);
+const MARKS: readonly Mark[] = [{ site: "forearm", side: "left", state: "now" }, { site: "above_hock", side: "right", state: "off" }];
 
 function Row({ values, revealed }: { values: readonly (number | undefined)[]; revealed?: Revealed }): JSX.Element {
-  const taken = values.map((systolic_mmhg, at) => ({ id: String(at), counts: at > 0, ...(systolic_mmhg === undefined ? { word: say("beyond-no-value") } : { systolic_mmhg }) }));
-  return <Series shape={seriesShape(taken, 336, revealed ? { revealed } : {})} label={say("row-title", { values: values.filter(Boolean).join(", ") })} />;
+  const taken = values.map((systolic_mmhg, at) => ({
+    id: String(at), counts: at > 0, ...(systolic_mmhg === undefined ? { word: say("beyond-no-value") } : { systolic_mmhg }),
+  }));
+  const label = say("row-title", { values: values.filter(Boolean).join(", ") });
+  return <Series shape={seriesShape(taken, 336, revealed ? { revealed } : {})} label={label} />;
 }
 
 /** In the order of the row of readings, then the mean among its edges. */
@@ -41,7 +45,7 @@ export function DrawnParts(): JSX.Element {
       </Shown>
       <Shown name="body">
         {BOTH.map((species) => (
-          <Body key={species} species={species} label={say(`species-${species}`)} marks={[{ site: "forearm", side: "left", state: "now" }, { site: "above_hock", side: "right", state: "off" }]} />
+          <Body key={species} species={species} label={say(`species-${species}`)} marks={MARKS} />
         ))}
       </Shown>
       <Shown name="cuff-drawings">
@@ -49,7 +53,8 @@ export function DrawnParts(): JSX.Element {
         <CuffDrawing share_permille={400} />
       </Shown>
       <Shown name="guide">
-        {BOTH.map((species) => GUIDE_STEPS.map((step) => <Guide key={step + species} step={step} species={species} method={species === "dog" ? "oscillometric" : "doppler"} />))}
+        {GUIDE_STEPS.map((step) => <Guide key={step} step={step} species="dog" method="oscillometric" />)}
+        {GUIDE_STEPS.map((step) => <Guide key={step} step={step} species="cat" method="doppler" />)}
       </Shown>
       <Shown name="glossary">
         <Glossary species="dog" />

@@ -14,6 +14,7 @@ import "../look/cuff.css";
 import "../look/result.css";
 import "../look/round.css";
 import "../look/help.css";
+import { say } from "../contract/words";
 import { chooseHand, HANDS } from "../parts/hand";
 import { chooseLook, LOOKS } from "../parts/look";
 import { showTraining } from "../parts/training_ground";
@@ -36,7 +37,7 @@ showTraining(asked.get("training") === "yes");
 usePhoneOf(EMPTY_PHONE);
 render(
   <main class="page main">
-    <h1>quietcuff</h1>
+    <h1>{say("app-name")}</h1>
     <AskedParts />
     <DrawnParts />
     <ResultParts only={asked.get("result")} />

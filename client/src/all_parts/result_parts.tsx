@@ -75,6 +75,7 @@ function Sheets(): JSX.Element {
 
 /** `only` leaves the others out, since a page holds one region named Result. */
 export function ResultParts({ only }: { only: string | null }): JSX.Element {
+  const shown = Object.entries(RESULTS).filter(([name]) => only === null || only === name);
   const [one, other] = [judged(openWith({ species: "dog", taken: around(139) })), judged(openWith({ species: "dog", taken: around(140) }))];
   return (
     <>
@@ -83,7 +84,7 @@ export function ResultParts({ only }: { only: string | null }): JSX.Element {
         <Differs phone={one} server={other} />
       </Shown>
       <Sheets />
-      {Object.entries(RESULTS).filter(([name]) => only === null || only === name).map(([name, visit]) => <Result key={name} name={name} visit={visit} />)}
+      {shown.map(([name, visit]) => <Result key={name} name={name} visit={visit} />)}
     </>
   );
 }

@@ -43,6 +43,8 @@ export function openWith({ species, taken, set, measured }: Visit): Open {
   const only: CuffSet = { method: "doppler", ...FITTING[species], cuff_above_heart_mm: 0, ...set, readings: taken.map(readingOf) };
   return {
     ...open, name: "Marrow", mark: "kennel 4", finished: true, part: "result",
-    measurement: { ...open.measurement, state: "awake", demeanour: "calm", rhythm: "regular", rest_s: 900, age_months: 96, ...measured, sets: [only] },
+    measurement: {
+      ...open.measurement, state: "awake", demeanour: "calm", rhythm: "regular", rest_s: 900, age_months: 96, ...measured, sets: [only],
+    },
   };
 }

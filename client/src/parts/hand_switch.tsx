@@ -5,8 +5,9 @@ import { chooseHand, hand } from "./hand";
 
 export function HandSwitch(): JSX.Element {
   const now = hand.value;
+  const other = now === "left" ? "right" : "left";
   return (
-    <button type="button" class="button small" aria-label={say("hand-change", { hand: say(`hand-${now}`) })} onClick={() => chooseHand(now === "left" ? "right" : "left")}>
+    <button type="button" class="button small" aria-label={say("hand-change", { hand: say(`hand-${now}`) })} onClick={() => chooseHand(other)}>
       {say(`hand-${now}`)}
     </button>
   );
