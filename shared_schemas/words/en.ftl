@@ -537,7 +537,7 @@ site-why-clot = Clot
 site-why-bandage = Bandage
 site-why-painful = Painful
 site-why-missing = Missing
-site-why-other = Other reason
+site-why-other = Another reason
 site-end-ask = Until when
 site-end-open = Until taken away
 site-end-days = { $n } days
@@ -639,8 +639,8 @@ verdict-too-few = Too few: { $n ->
    *[other] { $n } more needed
   }
 verdict-too-few-again = { $n ->
-    [one] 1 more reading needed after the one above the gauge
-   *[other] { $n } more readings needed after the one above the gauge
+    [one] Above gauge: 1 more
+   *[other] Above gauge: { $n } more
   }
 verdict-none = No readings yet
 
@@ -665,7 +665,7 @@ set-aside-cuff-slipped = Cuff slipped
 set-aside-device-code = Machine code
 set-aside-pulse-differs = Pulse differs
 set-aside-irregular-beat = Irregular beat
-set-aside-other = Other reason
+set-aside-other = Another reason
 
 fit-good = good fit
 fit-usable = usable fit

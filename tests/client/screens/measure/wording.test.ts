@@ -30,7 +30,7 @@ it("breaks through while measuring when the bound alone is enough to act on", ()
 
 it("says from where readings are counted anew, and that what lies above the gauge is not in the mean", () => {
   const open = taken(150, 146, "above_gauge", 150);
-  expect(verdictLine(judged(open), 0, open)).toBe("4 more readings needed after the one above the gauge");
+  expect(verdictLine(judged(open), 0, open)).toBe("Above gauge: 4 more");
   expect(meanLines(resultSetOf(judged(open)), setNow(open).readings)[0]).toContain("1 attempt above the gauge is not in it");
   // the first does not count: (146 + 150) / 2
   expect(meanLine(resultSetOf(judged(open)))).toBe("148 mmHg, for orientation only: too few readings.");
