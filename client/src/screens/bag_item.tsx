@@ -5,7 +5,7 @@ import { Choices } from "../parts/choices";
 import type { Problem } from "../parts/problems";
 import { TextField } from "../parts/text_field";
 import { itemGivenUp, itemPut, itemWith, itemWithoutDay, type Edit, type ItemEdit, type Validated } from "./bag_edit";
-import { dayOf } from "./measure/sites";
+import { dayOf } from "./sites_not_used";
 import type { Keeper } from "./measure/keeper";
 
 export interface BagFields {

@@ -6,13 +6,13 @@ import { say } from "../../contract/words";
 import { bagInUse, bodyOf, rememberBagInUse, type BagBody } from "../bag_in_use";
 import { thePhone } from "../place";
 import type { BagCard } from "../../offline/journal";
-import { dayOf, inForce, type NotUsed } from "./sites";
+import { dayOf, sitesInForce, type SiteNotUsed } from "../sites_not_used";
 
 interface Read {
   bags: readonly BagCard[];
   chosen: BagCard | undefined;
   typed: string;
-  barred: NotUsed[];
+  barred: SiteNotUsed[];
 }
 
 export interface CuffFacts extends Read {
@@ -27,7 +27,7 @@ async function readFacts(patient: string | undefined): Promise<Read> {
   const phone = thePhone();
   const [{ bags, chosen }, typed, cards] = await Promise.all([bagInUse(), phone.recall("bag"), patient ? phone.patients() : []]);
   const animal = cards.find(({ id }) => id === patient)?.letter.body as Patient | undefined;
-  return { bags, chosen, typed: typeof typed === "string" ? typed : "", barred: inForce(animal?.sites_not_used, dayOf(Date.now())) };
+  return { bags, chosen, typed: typeof typed === "string" ? typed : "", barred: animal ? sitesInForce(animal, dayOf(Date.now())) : [] };
 }
 
 /** undefined until it was read once. */

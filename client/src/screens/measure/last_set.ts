@@ -4,7 +4,8 @@ import type { Bag1 as Bag } from "../../contract/wire_types";
 import { gaugeNames, instrumentsOf, widthsOf } from "./carried";
 import { LIMB_OLD_DAYS } from "./limb_ranges";
 import { inSetNow, setNow, without, type CuffSet, type LastSet, type Open, type Saying } from "./open";
-import { barredPlace, dayOf, type NotUsed } from "./sites";
+import { dayOf, type SiteNotUsed } from "../sites_not_used";
+import { barredPlace } from "./sites";
 import { done, type Patch } from "./undo";
 
 export type Taken = LastSet & Partial<Pick<CuffSet, "method">>;
@@ -17,7 +18,7 @@ export interface Today {
   /** The bag in use; absent when there is none: then nothing can be missing in it. */
   bag?: Bag | undefined;
   /** Sites not to be used that are in force today. */
-  barred: readonly NotUsed[];
+  barred: readonly SiteNotUsed[];
 }
 
 export interface AsLast {

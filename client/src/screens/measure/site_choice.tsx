@@ -6,20 +6,21 @@ import { SiteDrawing } from "../../parts/drawings/site";
 import { Guide } from "../../parts/guide";
 import { dayOnly } from "../../parts/figures";
 import { kebab } from "../../parts/word_ids";
+import type { SiteNotUsed } from "../sites_not_used";
 import { Fold, type Folds } from "./cuff_question";
 import type { Keeping } from "./keeping";
 import { changed, inSetNow, setNow, type CuffSet, type Open } from "./open";
-import { barredSide, barredSite, hasSide, SIDES, SITES, type NotUsed, type Side, type Site } from "./sites";
+import { barredSide, barredSite, hasSide, SIDES, SITES, type Side, type Site } from "./sites";
 
 interface Props {
   open: Open;
   keeping: Keeping;
   folds: Folds;
-  barred: readonly NotUsed[];
+  barred: readonly SiteNotUsed[];
 }
 
 /** "Wound, until 3 Mar 2026" */
-export function reasonOf({ why, until_day }: NotUsed): string {
+export function reasonOf({ why, until_day }: SiteNotUsed): string {
   const reason = say(`site-why-${why}`);
   return until_day === undefined ? reason : say("not-used-until", { reason, day: dayOnly(until_day) });
 }
@@ -48,7 +49,7 @@ function withSite(open: Open, site: Site): Open {
 interface BarredProps {
   keeping: Keeping;
   what: string;
-  why: NotUsed;
+  why: SiteNotUsed;
   sayAnyway: string;
 }
 
@@ -82,7 +83,7 @@ export function SiteChoice(props: Props): JSX.Element {
 function Sites({ open, keeping, barred }: Props): JSX.Element {
   const { measurement: { species }, texts } = open;
   const head = setNow(keeping.head());
-  const why = (site: Site): NotUsed | undefined => (texts[anyway(site)] === "yes" ? undefined : barredSite(barred, site));
+  const why = (site: Site): SiteNotUsed | undefined => (texts[anyway(site)] === "yes" ? undefined : barredSite(barred, site));
   return (
     <fieldset class="choices">
       <legend>{say("field-site")}</legend>
@@ -111,7 +112,7 @@ function Sides({ open, keeping, barred }: Props): JSX.Element | null {
   const { site, side } = setNow(keeping.head());
   if (!hasSide(site)) return null;
   const whole = site && open.texts[anyway(site)] === "yes";
-  const why = (one: Side): NotUsed | undefined =>
+  const why = (one: Side): SiteNotUsed | undefined =>
     whole || (site && open.texts[anyway(site, one)] === "yes") ? undefined : barredSide(barred, site, one);
   return (
     <fieldset class="choices">

@@ -9,7 +9,7 @@ import { problemsOf } from "../../../../client/src/screens/measure/fields.ts";
 import { levelOf, withDistance, withLevel } from "../../../../client/src/screens/measure/height_choice.tsx";
 import { limbIsRight, limbQuestion, unitOf, withLimb, withUnit } from "../../../../client/src/screens/measure/limb.ts";
 import { openOf, draftOf, setNow, started, type Open } from "../../../../client/src/screens/measure/open.ts";
-import { barredPlace, barredSide, barredSite, dayOf, inForce, POSTURES, SITES } from "../../../../client/src/screens/measure/sites.ts";
+import { barredPlace, barredSide, barredSite, POSTURES, SITES } from "../../../../client/src/screens/measure/sites.ts";
 
 const open = (species: "cat" | "dog" = "cat"): Open => started({ id: "0", now_ms: 1_700_000_000_000, species, method: "doppler" });
 const mm = (now: Open): number | undefined => setNow(now).limb_circumference_mm;
@@ -75,21 +75,6 @@ describe("the unit of the limb", () => {
 });
 
 describe("sites", () => {
-  // 25 November 2026 is day 20782: 56 years of 365 days and 14 leap days to 1 January 2026 (20454), and 328 days.
-  const DAY = 20_454 + 328;
-
-  it("counts the day where the phone is", () => {
-    expect(dayOf(Date.UTC(2026, 10, 25, 23, 30), 0)).toBe(DAY);
-    expect(dayOf(Date.UTC(2026, 10, 25, 23, 30), -60)).toBe(DAY + 1);
-    expect(dayOf(Date.UTC(2026, 10, 25, 0, 30), 60)).toBe(DAY - 1);
-  });
-
-  it("an entry holds to its last day, and without one for good", () => {
-    const [today, yesterday, always] = [{ until_day: DAY }, { until_day: DAY - 1 }, {}].map((end) => ({ site: "forearm", why: "wound", ...end }) as const);
-    expect(inForce([today, yesterday, always] as never, DAY)).toEqual([today, always]);
-    expect(inForce(undefined, DAY)).toEqual([]);
-  });
-
   it("one side barred leaves the other; both sides, or none named, bar the site", () => {
     const left = { site: "forearm", side: "left", why: "wound" } as const;
     const right = { ...left, side: "right" } as const;
