@@ -3,6 +3,7 @@
    Plain JSON, since it is kept as a draft. Must not compute a rule. */
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
 import type { Draft, Visit } from "../../offline/journal";
+import { dayOf } from "../sites_not_used";
 import { EMPTY_PAD, type Pad } from "./pad";
 import type { Pulse } from "./pulse_tap";
 import { done, type Act, type Patch, type Plain } from "./undo";
@@ -149,7 +150,7 @@ function previousOf(last: Visit, now_ms: number): Measurement["previous"] {
   const set = resultSetOfVisit(last);
   if (!set) return undefined;
   const share = assessment?.sets?.[at]?.cuff?.share_permille;
-  const days_ago = Math.floor((now_ms - last.startedMs) / DAY_MS);
+  const days_ago = dayOf(now_ms) - dayOf(last.startedMs); // by the calendar: yesterday afternoon is not today
   return {
     method: set.method,
     ...(set.site ? { site: set.site } : {}),

@@ -11,7 +11,8 @@ import { setNow, started, type CuffSet, type Open } from "../../../../client/src
 import { undone } from "../../../../client/src/screens/measure/undo.ts";
 
 const DAY_MS = 86_400_000;
-const NOW_MS = Date.UTC(2026, 10, 25, 12);
+/** Noon where the test runs, so that it holds in every time zone. */
+const NOW_MS = new Date(2026, 10, 25, 12).getTime();
 const SET: CuffSet = {
   method: "oscillometric", site: "forearm", side: "left", posture: "sternal", restraint: "held", instrument: "Box 2",
   limb_circumference_mm: 85, cuff_width_mm: 30, readings: [],
@@ -72,11 +73,19 @@ describe("as last time", () => {
       const open = known(days);
       return limbOfLast(takenFromLast(open, asLast(open, { barred: [] })?.take ?? {}));
     };
-    const today = NOW_MS / DAY_MS;
+    const today = Date.UTC(2026, 10, 25) / DAY_MS;
     expect(then(0)).toBeUndefined();
-    expect(then(183)).toEqual({ day: Math.floor(today) - 183, isOld: false });
-    expect(then(184)).toEqual({ day: Math.floor(today) - 184, isOld: true });
+    expect(then(183)).toEqual({ day: today - 183, isOld: false });
+    expect(then(184)).toEqual({ day: today - 184, isOld: true });
     expect(limbOfLast(known(20))).toBeUndefined();
+  });
+
+  it("counts days by the calendar where the phone is: yesterday at 16:00 is not today at 10:00", () => {
+    const [then, now] = [new Date(2026, 10, 24, 16).getTime(), new Date(2026, 10, 25, 10).getTime()];
+    const last = { id: "v", startedMs: then, letter: { body: { species: "cat", started_at_ms: then, sets: [SET] } } } as unknown as Visit;
+    const open = started({ id: "0", now_ms: now, species: "cat", method: "doppler", last });
+    expect(open.measurement.previous?.days_ago).toBe(1);
+    expect(limbOfLast(takenFromLast(open, asLast(open, { barred: [] })?.take ?? {}))?.day).toBe(Date.UTC(2026, 10, 24) / DAY_MS);
   });
 });
 
