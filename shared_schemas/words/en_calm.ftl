@@ -21,6 +21,8 @@ ready-short-awake = awake
 ready-short-no-pain = free of pain
 ready-short-safe-to-handle = safe to handle
 
+ready-signs = Laboured breathing, collapse, a seizure, or cold painful hind limbs?
+ready-signs-now = One of these now
 help-first-title = Do not measure. Help first.
 help-first-signs = Any of these now?
 help-first-sign-1 = Laboured or open-mouth breathing

@@ -16,8 +16,28 @@ from tests.field.test_taps import answer_all_well, press
 
 # Relative luminance of WCAG 2.2 is 0.05 for a dark grey of about #404040; the dim ground lies far below.
 GROUND_AT_MOST = 0x40
+# Every frame from the first one on, so that a flash at a start is seen too.
+FRAMES = """
+window.grounds = [];
+const note = () => {
+  const root = document.documentElement;
+  if (root) window.grounds.push(getComputedStyle(root).backgroundColor, root.style.colorScheme || getComputedStyle(root).colorScheme);
+  requestAnimationFrame(note);
+};
+requestAnimationFrame(note);
+"""
 GROUND = """() => [document.documentElement, document.body].map((one) => getComputedStyle(one).backgroundColor)
   .filter((colour) => colour !== 'rgba(0, 0, 0, 0)')"""
+
+
+def was_never_bright(phone: Phone) -> None:
+    """No frame since this page began was bright: neither its ground nor, before the sheet came, the browser's own paper."""
+    seen = set(phone.page.evaluate("window.grounds"))
+    assert "dark" in seen
+    assert "light" not in seen
+    grounds = [ground for ground in seen if ground.startswith("rgb(")]
+    assert grounds != []
+    assert all(int(part) <= GROUND_AT_MOST for ground in grounds for part in re.findall(r"\d+", ground)[:3]), grounds
 
 
 def is_dim(phone: Phone) -> None:
@@ -67,8 +87,10 @@ def test_a_home_visit_in_the_dim(server: ServerProcess, new_phone: Callable[...,
     phone.page.wait_for_function("() => document.body.innerText.includes('0 not sent')")
     phone.close()
     server.kill()
+    phone.scripts.append(FRAMES)
     phone.open(offline=True)
     is_dim(phone)
+    was_never_bright(phone)
 
     come_to_the_cuff(phone)
     is_dim(phone)
@@ -78,6 +100,7 @@ def test_a_home_visit_in_the_dim(server: ServerProcess, new_phone: Callable[...,
     expect(phone.page.get_by_text(re.compile("minimal|low risk|mean", re.I))).to_have_count(0)
     phone.kill_tab()
     is_dim(phone)
+    was_never_bright(phone)
     phone.shows("Coming down: go on until they agree")
     # with five more the longest latest run that agrees is 152 146 148 147 149 148 147: sum 1037, mean 148.14, range 6 or 4.1 %
     work.add_readings(phone, "148", "147", "149", "148", "147")

@@ -7,15 +7,9 @@ export type Look = (typeof LOOKS)[number];
 
 const PLACE = "quietcuff-look";
 
-function remembered(): Look {
-  try {
-    const kept = localStorage.getItem(PLACE) as Look | null;
-    if (kept && LOOKS.includes(kept)) return kept;
-  } catch {
-    /* A browser that refuses its small store still gets the look of the device. */
-  }
-  if (matchMedia("(prefers-contrast: more)").matches) return "outdoor";
-  return matchMedia("(prefers-color-scheme: dark)").matches ? "dim" : "day";
+/** What `public/look.js` found before the first paint: the look kept, or what the device prefers. */
+function found(): Look {
+  return LOOKS.find((one) => one === document.documentElement.dataset["look"]) ?? "day";
 }
 
 /** The look shown now. */
@@ -24,6 +18,7 @@ export const look = signal<Look>("day");
 function show(next: Look): void {
   look.value = next;
   document.documentElement.dataset["look"] = next;
+  document.documentElement.style.removeProperty("color-scheme"); // from here on the sheet says it
   showGround();
 }
 
@@ -33,9 +28,9 @@ export function showGround(): void {
   document.querySelector('meta[name="theme-color"]')?.setAttribute("content", ground);
 }
 
-/** Shows the remembered look, or what the device prefers. */
+/** Goes on with the look of the first paint. */
 export function showLook(): void {
-  show(remembered());
+  show(found());
 }
 
 /** One tap: the next look. */

@@ -10,7 +10,8 @@ export interface Taken {
 
 /** What may be drawn once *Finish* was pressed; all in mmHg. */
 export interface Revealed {
-  mean: number;
+  /** Absent where the readings are too scattered for one: a thick line would say that it stands for them. */
+  mean?: number;
   half_width?: number;
   edges: number[];
 }
@@ -66,7 +67,7 @@ function roomFor(width: number, revealed: Revealed | undefined): number {
 
 function spanWith(readings: Taken[], revealed: Revealed | undefined): { low: number; high: number } {
   const values = readings.flatMap(({ systolic_mmhg }) => (systolic_mmhg === undefined ? [] : [systolic_mmhg]));
-  if (revealed) values.push(revealed.mean);
+  if (revealed?.mean !== undefined) values.push(revealed.mean);
   return spanOf(values.length > 0 ? values : [0]);
 }
 
@@ -95,8 +96,8 @@ function withRevealed(shape: SeriesShape, revealed: Revealed, span: { low: numbe
   const inSpan = revealed.edges.filter((mmhg) => mmhg >= span.low && mmhg <= span.high);
   return {
     ...shape,
-    mean: yOf(mean),
-    ...(half_width === undefined ? {} : { interval: { top: yOf(mean + half_width), bottom: yOf(mean - half_width) } }),
+    ...(mean === undefined ? {} : { mean: yOf(mean) }),
+    ...(mean === undefined || half_width === undefined ? {} : { interval: { top: yOf(mean + half_width), bottom: yOf(mean - half_width) } }),
     edges: labelled(inSpan.map((mmhg) => ({ mmhg, y: yOf(mmhg) }))),
   };
 }

@@ -1,5 +1,5 @@
 /* Not today, on the screen: the reason in one tap, then a few words if wanted, and File by the way every visit is filed.
-   After a bite or scratch it says what to do first and gives no advice beyond. */
+   After a bite or scratch, or with the animal in trouble, it says what comes first and gives no advice beyond. */
 import type { JSX } from "preact";
 import "../../contract/calm_words";
 import { say } from "../../contract/words";
@@ -35,10 +35,15 @@ export function WhyNotToday({ open, keeping }: Props): JSX.Element {
   );
 }
 
-/** What comes first after a bite or scratch; nothing for another outcome. */
-export function BiteRule({ open }: { open: Open }): JSX.Element | null {
-  if (open.measurement.outcome?.why !== "bite_or_scratch") return null;
-  return <p class="note" role="alert"><strong>{say("bite-rule")}</strong></p>;
+type Why = NonNullable<Open["measurement"]["outcome"]>["why"];
+
+/** What comes first, by the reason: trouble of the animal is row 0 of the next step, at any moment of the visit. */
+const FIRST: Partial<Record<Why, string>> = { bite_or_scratch: "bite-rule", breathing: "help-first-then", not_responsive: "help-first-then" };
+
+/** What comes first after a bite or scratch, or when the animal is in trouble; nothing for another outcome. */
+export function FirstOfAll({ open }: { open: Open }): JSX.Element | null {
+  const word = FIRST[open.measurement.outcome?.why ?? "other"];
+  return word ? <p class="note" role="alert"><strong>{say(word)}</strong></p> : null;
 }
 
 function Note({ open, keeping }: Props): JSX.Element {
@@ -63,7 +68,7 @@ export function NotToday({ open, keeping }: Props): JSX.Element {
     <div class="part result">
       <section class="stack" aria-label={say("part-result")}>
         <p class="outcome-words">{say("result-not-today", { why: say(`why-stopped-${kebab(why)}`) })}</p>
-        <BiteRule open={open} />
+        <FirstOfAll open={open} />
         <Note open={open} keeping={keeping} />
       </section>
       {!isNoteLong(open) && <FilePart open={open} keeping={keeping} />}

@@ -15,6 +15,9 @@ export const QUESTIONS = ["breathing_easy", "awake", "no_pain", "safe_to_handle"
 /** Answers that put help before any measuring. */
 const HELP_FIRST = ["breathing_easy", "awake"] as const;
 
+/** Why help comes first: a "no" to one of these questions, or a sign seen now. */
+export type HelpFirstWhy = (typeof HELP_FIRST)[number] | "now";
+
 /** A list with a word or without it; undefined when nothing is left in it. */
 function listed<T>(list: readonly T[] | undefined, word: T, isThere: boolean): T[] | undefined {
   const others = (list ?? []).filter((one) => one !== word);
@@ -27,14 +30,15 @@ function patch(at: (string | number)[], to: string[] | undefined): Patch {
 }
 
 /** What follows from an answer: signs of distress, or pain as a circumstance. Only the answer in question is touched. */
-function consequences({ measurement }: Open, ready: Ready, question: Question): Patch[] {
+function consequences({ measurement, texts }: Open, ready: Ready, question: Question): Patch[] {
   if (question === "no_pain") {
     const pain: Circumstance = "in_pain_or_ill";
     return [patch(["measurement", "circumstances"], listed(measurement.circumstances, pain, ready.no_pain === false))];
   }
   if (question === "safe_to_handle") return [];
   const distress: Sign = "distress";
-  return [patch(["measurement", "signs"], listed(measurement.signs, distress, HELP_FIRST.some((one) => ready[one] === false)))];
+  const isSeen = texts["help_now"] === "yes" || HELP_FIRST.some((one) => ready[one] === false);
+  return [patch(["measurement", "signs"], listed(measurement.signs, distress, isSeen))];
 }
 
 /** All four are answered with yes. */
@@ -43,8 +47,9 @@ export function isReady({ measurement: { ready } }: Pick<Open, "measurement">): 
 }
 
 /** Why help comes first; undefined when nothing says so, or the person chose to measure all the same. */
-export function helpFirst({ measurement: { ready }, texts }: Pick<Open, "measurement" | "texts">): (typeof HELP_FIRST)[number] | undefined {
+export function helpFirst({ measurement: { ready }, texts }: Pick<Open, "measurement" | "texts">): HelpFirstWhy | undefined {
   if (texts["all_the_same"] === "yes") return undefined;
+  if (texts["help_now"] === "yes") return "now";
   return HELP_FIRST.find((question) => ready?.[question] === false);
 }
 
@@ -62,11 +67,20 @@ export function answered(open: Open, question: Question, isYes: boolean): Open {
   return opens ? withoutSheet(now) : now;
 }
 
+/** *One of these now*: a sign of row 0 is seen, whatever the four answers say. */
+export function helpNow(open: Open): Open {
+  return done(without(open), "act-ready", {}, [
+    { at: ["texts", "help_now"], to: "yes" },
+    { at: ["texts", "all_the_same"], to: "" },
+    patch(["measurement", "signs"], listed(open.measurement.signs, "distress", true)),
+  ]);
+}
+
 /** The answers that put help first are taken back. */
 export function askedAgain(open: Open): Open {
   const left = Object.entries(open.measurement.ready ?? {}).filter(([question, isYes]) => isYes || !HELP_FIRST.some((one) => one === question));
   const ready: Patch = { at: ["measurement", "ready"], ...(left.length > 0 ? { to: Object.fromEntries(left) } : {}) };
-  return done(without(open), "act-ready", {}, [ready, patch(["measurement", "signs"], listed(open.measurement.signs, "distress", false))]);
+  return done(without(open), "act-ready", {}, [ready, { at: ["texts", "help_now"], to: "" }, patch(["measurement", "signs"], listed(open.measurement.signs, "distress", false))]);
 }
 
 /** *Measure all the same*: the person decides; the answer and its sign stay in the record. */

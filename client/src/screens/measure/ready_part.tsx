@@ -17,7 +17,7 @@ import type { Keeping } from "./keeping";
 import { WhyNotToday } from "./not_today";
 import { changed, setNow, type Open } from "./open";
 import { asksNotToday } from "./outcome";
-import { answered, helpFirst, isReady, QUESTIONS, type Question } from "./ready";
+import { answered, helpFirst, helpNow, isReady, QUESTIONS, type Question } from "./ready";
 
 interface Props {
   open: Open;
@@ -63,6 +63,18 @@ function Then({ open, question }: { open: Open; question: Question }): JSX.Eleme
   );
 }
 
+/** The signs that put help before any question (row 0), in sight of whoever opens the visit. */
+function SignsNow({ keeping }: { keeping: Keeping }): JSX.Element {
+  return (
+    <div class="signs-now">
+      <p class="small">{say("ready-signs")}</p>
+      <button type="button" class="button" onClick={() => keeping.act(helpNow)}>
+        {say("ready-signs-now")}
+      </button>
+    </div>
+  );
+}
+
 /** What to know of a known animal before a hand goes near it. */
 function Known({ id }: { id: string }): JSX.Element | null {
   const card = useRead(() => thePhone().patients(), [id])?.find((one) => one.id === id);
@@ -90,6 +102,7 @@ export function ReadyPart({ open, keeping, onDone }: Props): JSX.Element {
     <div class="part">
       {patient && <Known id={patient} />}
       {open.name === undefined && <Species keeping={keeping} />}
+      <SignsNow keeping={keeping} />
       <div class="stack four">
         {QUESTIONS.map((question) => <YesNo key={question} keeping={keeping} question={question} />)}
       </div>

@@ -15,7 +15,7 @@ import { Cares } from "../first_cautions";
 import { TrainingNote } from "../training_note";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
-import { BiteRule, NotToday } from "./not_today";
+import { FirstOfAll, NotToday } from "./not_today";
 import type { Open, Reading } from "./open";
 import { offersSecondLook, SecondLook } from "./second_look";
 import { SetAsideLines } from "./set_aside_lines";
@@ -47,10 +47,12 @@ function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.
   if (readings.length === 0) return null;
   const taken = readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
   const half = average?.ci95_half_width_tenths_mmhg;
+  const isBounded = resultSetOf(assessment).bounds !== undefined;
   const revealed = average && {
-    mean: average.mean_tenths_mmhg / 10, edges: showsEdges(assessment) ? EDGES : [], ...(half === undefined ? {} : { half_width: half / 10 }),
+    edges: showsEdges(assessment) ? EDGES : [],
+    ...(isBounded ? {} : { mean: average.mean_tenths_mmhg / 10, ...(half === undefined ? {} : { half_width: half / 10 }) }),
   };
-  const legend = revealed ? (half === undefined ? "row-legend-mean" : "row-legend-interval") : "row-legend";
+  const legend = !revealed || isBounded ? "row-legend" : half === undefined ? "row-legend-mean" : "row-legend-interval";
   return (
     <>
       {seriesRows(taken, ROW_WIDTH, revealed).map((row, n) => <Series key={n} shape={row.shape} label={rowTitle(row.readings)} />)}
@@ -183,7 +185,7 @@ function Measured({ open, keeping }: Props): JSX.Element {
       <section class="stack" aria-label={say("part-result")}>
         {urgent && <UrgentPanel urgent={urgent} />}
         {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
-        <BiteRule open={open} />
+        <FirstOfAll open={open} />
         <Headline assessment={assessment} readings={readings} />
         <Place set={set} placed={assessment.category !== undefined} />
         <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>
