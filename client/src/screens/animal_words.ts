@@ -1,11 +1,10 @@
 /* An animal and how it was measured, in words: age, sites, handling, the placing of a cuff. Must not decide anything. */
-import type { Measurement1 as Measurement, Patient1 as Patient } from "../contract/wire_types";
+import type { Patient1 as Patient } from "../contract/wire_types";
 import { say } from "../contract/words";
-import type { Visit } from "../offline/journal";
 import { cm, dayOnly } from "../parts/figures";
 import { kebab } from "../parts/word_ids";
 import { inOneLine } from "./animals";
-import { ageInMonths } from "./measure/open";
+import { ageInMonths, type CuffSet } from "./measure/open";
 import { ageFacts } from "./patient_facts";
 import { isForGood, type SiteNotUsed } from "./sites_not_used";
 
@@ -30,15 +29,6 @@ export function siteLine(site: SiteNotUsed, day: number): string {
   const facts = { place: placeOf(site), why: say(`site-why-${site.why}`), day: until_day === undefined ? "" : dayOnly(until_day) };
   if (until_day === undefined) return say(isForGood(site) ? "site-for-good" : "site-open", facts);
   return say(until_day < day ? "site-past" : "site-until", facts);
-}
-
-type CuffSet = Measurement["sets"][number];
-
-/** The set the result speaks of. */
-export function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
-  const { sets } = letter.body as unknown as Measurement;
-  const { result_set } = (letter.assessment ?? {}) as { result_set?: number };
-  return sets[result_set ?? sets.length - 1];
 }
 
 /** Method, site and cuff of a set: what makes two visits comparable. */

@@ -8,8 +8,9 @@ import { dayAndTime } from "../parts/figures";
 import { StateWord } from "../parts/state_word";
 import { kebab } from "../parts/word_ids";
 import type { Assessment } from "../rules/assessment";
-import { placingLine, resultSetOfVisit } from "./animal_words";
+import { placingLine } from "./animal_words";
 import { Differs, resultLine } from "./measure/both_results";
+import { resultSetOfVisit } from "./measure/open";
 import { WorkedOut } from "./measure/worked_out";
 
 type Outcome = NonNullable<Measurement["outcome"]>;

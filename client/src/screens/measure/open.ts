@@ -136,7 +136,8 @@ function lastSetOf(last: Visit): LastSet | undefined {
   return noted && noted.length > 0 ? Object.fromEntries(noted) : undefined;
 }
 
-function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
+/** The set a filed visit's result speaks of; undefined in a visit without any set. */
+export function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
   const { sets } = letter.body as unknown as Measurement;
   const assessment = letter.assessment as { result_set?: number } | undefined;
   return sets[assessment?.result_set ?? sets.length - 1];
