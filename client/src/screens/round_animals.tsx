@@ -6,6 +6,7 @@ import type { PatientCard } from "../offline/journal";
 import { AnimalLine } from "./animal_line";
 import { matching, patientOf } from "./animals";
 import { openOf } from "./measure/open";
+import { quietOfVisit } from "./measure/quiet";
 import { thePhone } from "./place";
 import { StorageProblem, storageWord } from "./storage_problem";
 import { useRead } from "./use_read";
@@ -13,7 +14,7 @@ import { useRead } from "./use_read";
 /** Animals with a draft: those whose quiet time runs or ran, and for which none is offered. */
 function useQuiet(): ReadonlySet<string | undefined> {
   const drafts = useRead(() => thePhone().drafts()) ?? [];
-  return new Set(drafts.map(openOf).filter(({ quiet }) => quiet).map(({ measurement }) => measurement.patient));
+  return new Set(drafts.map(openOf).filter((open) => quietOfVisit(open, Date.now())).map(({ measurement }) => measurement.patient));
 }
 
 async function begin(card: PatientCard): Promise<void> {

@@ -6,8 +6,6 @@ import { done, type Patch } from "./undo";
 
 export type Quiet = NonNullable<Open["quiet"]>;
 
-/** As much as the wire document takes of a quiet time, s. */
-const REST_MOST_S = 86_400;
 /** Over for longer than this it is no quiet time of this visit any more, ms. */
 const SAME_VISIT_MS = 4 * 3_600_000;
 
@@ -45,16 +43,28 @@ function takenAfter({ measurement }: Open, from_ms: number): boolean {
   return measurement.sets.some(({ readings }) => readings.some(({ taken_s }) => taken_s !== undefined && begun_ms + taken_s * 1000 > from_ms));
 }
 
+/**
+ * The quiet time that runs or ran in this visit; undefined for one left over from another day: a draft that lies overnight
+ * must not say that the animal was left in peace since yesterday.
+ */
+export function quietOfVisit({ quiet }: Pick<Open, "quiet">, now_ms: number): Quiet | undefined {
+  return quiet && now_ms - (quiet.to_ms ?? readyAt_ms(quiet)) <= SAME_VISIT_MS ? quiet : undefined;
+}
+
 /** The quiet time that still matters at this moment: not stopped, no reading since its start, and not left over from another day. */
 export function quietNow(open: Open, now_ms: number): Quiet | undefined {
-  const { quiet, measurement } = open;
-  if (!quiet || quiet.to_ms !== undefined || measurement.outcome || takenAfter(open, quiet.from_ms)) return undefined;
-  return now_ms - readyAt_ms(quiet) > SAME_VISIT_MS ? undefined : quiet;
+  const quiet = quietOfVisit(open, now_ms);
+  return !quiet || quiet.to_ms !== undefined || open.measurement.outcome || takenAfter(open, quiet.from_ms) ? undefined : quiet;
 }
 
 /** The open measurement with its quiet time running from now; the one before is forgotten, one *Undo* brings it back. */
 export function quietStarted(open: Open, now_ms: number, need_s: number): Open {
   return done(without(open), "act-quiet-start", {}, [{ at: ["quiet"], to: { from_ms: now_ms, need_s } }]);
+}
+
+/** The same measurement with its quiet time from now on; one that has its quiet time stays as it is, and one of another day gives way. */
+export function withQuiet(open: Open, now_ms: number, need_s: number): Open {
+  return quietOfVisit(open, now_ms) ? open : { ...open, quiet: { from_ms: now_ms, need_s } };
 }
 
 /** The quiet time ended now: what was waited until here is what counts. */
@@ -87,10 +97,11 @@ function hasReading({ measurement }: Open): boolean {
 
 /**
  * What the first reading writes down beside itself: the quiet time that was really waited, s. Nothing where minutes were typed
- * (they stand), where none ran, where it is not the first reading, or where the clock stands before the start.
+ * (they stand), where none ran in this visit, where it is not the first reading, or where the clock stands before the start.
  */
 export function restPatches(open: Open, at_ms: number): Patch[] {
-  if (!open.quiet || open.measurement.rest_s !== undefined || hasReading(open)) return [];
-  const rest_s = waited_s(open.quiet, at_ms);
-  return rest_s === undefined ? [] : [{ at: ["measurement", "rest_s"], to: Math.min(rest_s, REST_MOST_S) }];
+  const quiet = quietOfVisit(open, at_ms);
+  if (!quiet || open.measurement.rest_s !== undefined || hasReading(open)) return [];
+  const rest_s = waited_s(quiet, at_ms);
+  return rest_s === undefined ? [] : [{ at: ["measurement", "rest_s"], to: rest_s }];
 }

@@ -8,7 +8,7 @@ import { clockSteps, useNow } from "../../parts/now";
 import { doubtOf } from "../quiet_running";
 import type { Keeping } from "./keeping";
 import type { Open } from "./open";
-import { clockOf, done_permille, left_s, quietGoesOn, quietStarted, quietStopped, readyAt_ms, waited_s, withSteps, type Quiet } from "./quiet";
+import { clockOf, done_permille, left_s, quietGoesOn, quietOfVisit, quietStarted, quietStopped, readyAt_ms, waited_s, withSteps, type Quiet } from "./quiet";
 import { quietNeed_s } from "./quiet_need";
 
 interface Props {
@@ -98,10 +98,10 @@ function NotStarted({ open, keeping, children }: Props): JSX.Element {
 }
 
 /** What stands beside: typed minutes, or what the first reading wrote down. */
-function Noted({ open }: Pick<Props, "open">): JSX.Element | null {
+function Noted({ open, quiet }: Pick<Props, "open"> & { quiet: Quiet | undefined }): JSX.Element | null {
   const { rest_s } = open.measurement;
   if (rest_s !== undefined) return <p class="small">{say(open.texts["rest"]?.trim() ? "quiet-typed" : "quiet-noted", { minutes: minutes(rest_s) })}</p>;
-  return open.quiet ? <p class="small">{say("quiet-any-time")}</p> : null;
+  return quiet ? <p class="small">{say("quiet-any-time")}</p> : null;
 }
 
 /** While one runs the whole of it is brought into sight, its keys too; nothing is scrolled where it is in sight already. */
@@ -120,9 +120,9 @@ function Frame({ runs, children }: { runs: boolean; children: ComponentChildren 
 
 /** Not started, running or over, or stopped. */
 export function QuietPanel({ open, keeping, children }: Props): JSX.Element {
-  const { quiet } = open;
+  const now_ms = useNow(open.quiet !== undefined && open.quiet.to_ms === undefined);
+  const quiet = quietOfVisit(open, Date.now());
   const runs = quiet !== undefined && quiet.to_ms === undefined;
-  const now_ms = useNow(runs);
   const steps = clockSteps.value;
   useEffect(() => {
     if (runs && withSteps(keeping.head(), steps) !== keeping.head()) void keeping.act((head) => withSteps(head, steps));
@@ -132,7 +132,7 @@ export function QuietPanel({ open, keeping, children }: Props): JSX.Element {
       {!quiet && <NotStarted open={open} keeping={keeping}>{children}</NotStarted>}
       {quiet && runs && <Running quiet={quiet} keeping={keeping} now_ms={now_ms}>{children}</Running>}
       {quiet && !runs && <Stopped quiet={quiet} keeping={keeping}>{children}</Stopped>}
-      <Noted open={open} />
+      <Noted open={open} quiet={quiet} />
     </Frame>
   );
 }

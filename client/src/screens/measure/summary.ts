@@ -5,7 +5,7 @@ import { cm, timeOfDay } from "../../parts/figures";
 import { kebab } from "../../parts/word_ids";
 import { judged } from "./judged";
 import { setNow, type Open, type Part } from "./open";
-import { waited_s } from "./quiet";
+import { quietOfVisit, waited_s } from "./quiet";
 import { QUESTIONS } from "./ready";
 import { phraseOf } from "./wording";
 
@@ -17,7 +17,9 @@ function readyLine({ measurement: { ready } }: Open): string {
   return said.length === QUESTIONS.length ? say("ready-all") : say("ready-some", { n: said.length });
 }
 
-function quietLine({ measurement: { rest_s }, quiet }: Open): string {
+function quietLine(open: Open): string {
+  const { rest_s } = open.measurement;
+  const quiet = quietOfVisit(open, Date.now());
   if (rest_s !== undefined) return say("summary-rest", { minutes: String(Math.floor(rest_s / 60)) });
   if (quiet && quiet.to_ms === undefined) return say("summary-quiet-since", { from: timeOfDay(quiet.from_ms) });
   const waited = quiet && waited_s(quiet, quiet.from_ms);

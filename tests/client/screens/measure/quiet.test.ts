@@ -10,7 +10,7 @@ import { limits, RULES } from "../../../../client/src/screens/measure/judged.ts"
 import { draftOf, openOf, started, type Open } from "../../../../client/src/screens/measure/open.ts";
 import { digit } from "../../../../client/src/screens/measure/pad.ts";
 import {
-  clockOf, done_permille, left_s, quietGoesOn, quietNow, quietStarted, quietStopped, readyAt_ms, stepOf_s, waited_s, withSteps,
+  clockOf, done_permille, left_s, quietGoesOn, quietNow, quietStarted, quietStopped, readyAt_ms, stepOf_s, waited_s, withQuiet, withSteps,
 } from "../../../../client/src/screens/measure/quiet.ts";
 import { added, attempted, secondLook } from "../../../../client/src/screens/measure/series.ts";
 import { quietNeed_s } from "../../../../client/src/screens/measure/quiet_need.ts";
@@ -101,10 +101,20 @@ describe("the first reading", () => {
     expect(waited_s(quietOf(runs()), T0)).toBeUndefined();
   });
 
-  it("holds to what the wire takes after more than a day", () => {
-    const read = withReading(runs(), "152", T0 + 30 * HOUR_MS);
-    expect(read.measurement.rest_s).toBe(86_400);
-    expect(checkMeasurement(read.measurement as never)).toBeUndefined();
+  it("writes down no rest since yesterday: a draft that lay overnight says nothing, run to its end or stopped", () => {
+    const ready_ms = readyAt_ms(quietOf(runs()));
+    expect(withReading(runs(), "152", ready_ms + 4 * HOUR_MS).measurement.rest_s).toBe(600 + 4 * 3600);
+    const stopped = quietStopped(runs(), T0 + 1000 + 3 * MINUTE_MS);
+    for (const left of [runs(), stopped]) {
+      const read = withReading(left, "152", T0 + 20 * HOUR_MS);
+      expect(read.measurement).not.toHaveProperty("rest_s");
+      expect(checkMeasurement(read.measurement as never)).toBeUndefined();
+    }
+  });
+
+  it("may follow a quiet time begun anew from the round: one of today stays, one of yesterday gives way", () => {
+    expect(withQuiet(runs(), T0 + HOUR_MS, 300).quiet).toEqual(runs().quiet);
+    expect(withQuiet(runs(), T0 + 20 * HOUR_MS, 300).quiet).toEqual({ from_ms: T0 + 20 * HOUR_MS, need_s: 300 });
   });
 
   it("alone does so: a second look is no quiet time before it", () => {
