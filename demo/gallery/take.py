@@ -150,6 +150,8 @@ def main() -> None:
     if not asked.readme:
         (asked.out / "index.html").write_text(page_of(shown, LOOKS, HEIGHT_PX), encoding="utf-8")
         print(f"{asked.out / 'index.html'}: {sum(not one.trouble for one in shown)} screens in {len(LOOKS)} looks")
+    else:
+        print("demo/gallery: " + ", ".join(f"{name}.png" for name in README.values()))
     lost = [f"{one.name}: {one.trouble}" for one in shown if one.trouble]
     if lost:
         raise SystemExit("not reached:\n  " + "\n  ".join(lost))
