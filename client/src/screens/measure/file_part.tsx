@@ -10,6 +10,8 @@ import type { Keeping } from "./keeping";
 import { toPart, type Open } from "./open";
 import { allProblems } from "./part_problems";
 import { wentOn } from "./series";
+import { patientFacts, startOf } from "./start_measuring";
+import { under } from "./under";
 import { AnimalLine, animalText } from "../animal_line";
 import { patientOf } from "../animals";
 import { isBegun } from "../forms_begun";
@@ -34,12 +36,6 @@ async function fileNow(keeping: Keeping): Promise<void> {
   const { id } = await phone.file({ kind: "measurement", body: head.measurement, rules: assessment.rules, assessment }, head.id);
   filedNow.value = { id, name: head.name ?? "" };
   go("#/round", true);
-}
-
-/** The open measurement filed under this animal from now on. */
-function under(open: Open, id: string, name: string, mark: string | undefined): Open {
-  const { choosing: _choosing, ...rest } = open;
-  return { ...rest, name, ...(mark ? { mark } : {}), measurement: { ...open.measurement, patient: id } };
 }
 
 export function FilePart({ open, keeping }: Props): JSX.Element {
@@ -130,6 +126,7 @@ function useSight(isOpen: boolean): RefObject<HTMLDivElement | null> {
 
 function ChooseAnimal({ open, keeping }: Props): JSX.Element {
   const [adding, setAdding] = useState(false);
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const intoSight = useSight(true);
   const about = `new/${open.id}`;
   useEffect(() => {
@@ -138,8 +135,10 @@ function ChooseAnimal({ open, keeping }: Props): JSX.Element {
   const { species } = open.measurement;
   const cards = (useRead(() => thePhone().patients()) ?? []).filter((card) => patientOf(card).species === species);
   const choose = (card: PatientCard): void => {
-    const { name, mark } = patientOf(card);
-    void keeping.act((head) => under(head, card.id, name, mark));
+    startOf(card, open.measurement.started_at_ms ?? Date.now()).then(
+      (start) => keeping.act((head) => under(head, start)),
+      (failure: unknown) => setTrouble(storageWord(failure)),
+    );
   };
   if (adding) {
     return (
@@ -149,7 +148,7 @@ function ChooseAnimal({ open, keeping }: Props): JSX.Element {
         species={species}
         onDone={(id, body) => {
           setAdding(false);
-          if (id && body) void keeping.act((head) => under({ ...head, measurement: { ...head.measurement, species: body.species } }, id, body.name, body.mark));
+          if (id && body) void keeping.act((head) => under(head, { species: body.species, patient: patientFacts(id, body) }));
         }}
       />
     );
@@ -157,6 +156,7 @@ function ChooseAnimal({ open, keeping }: Props): JSX.Element {
   return (
     <div class="stack" ref={intoSight}>
       <h2>{say("file-needs-animal")}</h2>
+      <StorageProblem word={trouble} />
       <p class="small">{say("file-needs-animal-hint")} {say("file-other-species")}</p>
       <button type="button" class="button" onClick={() => setAdding(true)}>
         {say("add-animal")}

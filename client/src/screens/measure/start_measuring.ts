@@ -29,16 +29,16 @@ function wasMeasured({ letter }: Visit): boolean {
   return sets.some(({ readings }) => readings.length > 0);
 }
 
+/** What a measurement takes along of its animal. */
+export function patientFacts(id: string, { name, mark, born_on_day }: Patient): NonNullable<Start["patient"]> {
+  return { id, name, ...(mark ? { mark } : {}), ...(born_on_day === undefined ? {} : { born_on_day }) };
+}
+
 /** What a new measurement of a known animal starts from; how it was measured last is carried over for comparison. */
-async function startOf(card: PatientCard, now_ms: number): Promise<Start> {
+export async function startOf(card: PatientCard, now_ms: number): Promise<Start> {
   const body = card.letter.body as unknown as Patient;
   const last = (await thePhone().visits(card.id)).find(wasMeasured);
-  const patient = {
-    id: card.id, name: body.name,
-    ...(body.mark ? { mark: body.mark } : {}),
-    ...(body.born_on_day === undefined ? {} : { born_on_day: body.born_on_day }),
-  };
-  return { id: newId(), now_ms, species: body.species, method: methodOf(last), patient, ...(last ? { last } : {}) };
+  return { id: newId(), now_ms, species: body.species, method: methodOf(last), patient: patientFacts(card.id, body), ...(last ? { last } : {}) };
 }
 
 /** A new measurement of a known animal, not kept yet. */
