@@ -1,6 +1,6 @@
 /* One bag to be changed: its name, its cuffs, its things, and *Save bag*. Every press is kept on the phone before it is painted. */
 import type { JSX } from "preact";
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../contract/words";
 import type { BagCard } from "../offline/journal";
 import { Problems, type Problem } from "../parts/problems";
@@ -14,6 +14,7 @@ import { BagThings } from "./bag_things";
 import { keeperOf, type Keeper } from "./measure/keeper";
 import { troubleCode } from "./measure/keeping";
 import { undone } from "./measure/undo";
+import { oneAtATime } from "./one_at_a_time";
 import { thePhone } from "./place";
 import { StorageProblem, storageWord } from "./storage_problem";
 
@@ -68,6 +69,8 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
   const problems = edit.tried ? editProblems(edit).map(sentenceOf) : [];
   useEffect(() => onWrong(problems.length > 0), [problems.length]);
 
+  const busy = useRef(false);
+
   async function save(): Promise<void> {
     await keeper.act((head) => ({ ...head, tried: true }));
     const head = keeper.head();
@@ -97,7 +100,7 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
       <Undo keeper={keeper} edit={edit} />
       <StorageProblem word={trouble ?? (keeper.unkept.value && "kept-not")} />
       {edit.dirty || !card ? <p role="status">{say("bag-not-saved")}</p> : <StateWord state={card.inRecord ? "stored" : "waiting"} />}
-      <button type="button" class="button act wide" onClick={() => void save()}>{say("bag-save")}</button>
+      <button type="button" class="button act wide" onClick={() => void oneAtATime(busy, save)}>{say("bag-save")}</button>
       {edit.dirty && card && <button type="button" class="button wide" onClick={() => renew(begin(card, isFirst, ""))}>{say("bag-drop-changes")}</button>}
     </div>
   );

@@ -1,10 +1,11 @@
 /* The bag the Cuff part chooses from: its name, another one by a tap, or, without any, the widths typed in, which can be kept as a bag. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
 import { TextField } from "../../parts/text_field";
 import { bodyOf } from "../bag_in_use";
+import { oneAtATime } from "../one_at_a_time";
 import { StorageProblem, storageWord } from "../storage_problem";
 import type { CuffFacts } from "./cuff_facts";
 import { Fold, type Folds } from "./cuff_question";
@@ -56,6 +57,7 @@ function WhichBag({ facts, folds }: { facts: CuffFacts; folds: Folds }): JSX.Ele
 
 function TypedBag({ open, keeping, facts }: Props): JSX.Element {
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const busy = useRef(false);
   const text = bagText(open, facts);
   const { widths, unread } = readBag(text);
   const keep = async (): Promise<void> => {
@@ -84,7 +86,7 @@ function TypedBag({ open, keeping, facts }: Props): JSX.Element {
       />
       <StorageProblem word={trouble} />
       {widths.length > 0 && unread === undefined && facts.bags.length === 0 && (
-        <button type="button" class="button" onClick={() => void keep()}>
+        <button type="button" class="button" onClick={() => void oneAtATime(busy, keep)}>
           {say("bag-keep")}
         </button>
       )}
