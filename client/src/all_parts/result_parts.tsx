@@ -81,7 +81,7 @@ export function ResultParts({ only }: { only: string | null }): JSX.Element {
     <>
       <Shown name="differs">
         <p>{say("differs-stands")}</p>
-        <Differs phone={one} server={other} />
+        <Differs phone={one} server={other} measurement={undefined} />
       </Shown>
       <Sheets />
       {shown.map(([name, visit]) => <Result key={name} name={name} visit={visit} />)}

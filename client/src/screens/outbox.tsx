@@ -1,6 +1,7 @@
 /* The outbox: every entry made on this phone, where it is, when it was filed, and why one of them needs a person; those first.
    What was filed for another practice is named too. Nothing is ever taken off by hand. */
 import type { JSX } from "preact";
+import type { Measurement1 as Measurement } from "../contract/wire_types";
 import { say } from "../contract/words";
 import type { OutboxEntry, PatientCard } from "../offline/journal";
 import { dayAndTime } from "../parts/figures";
@@ -32,7 +33,7 @@ function Entry({ entry, cards, sending }: EntryProps): JSX.Element {
       {letter && <p class="small quiet">{say("outbox-filed", { when: dayAndTime(letter.made_at_ms) })}</p>}
       {letter?.reason && <p class="small">{say("outbox-why", { reason: letter.reason })}</p>}
       {tries > 0 && state !== "stored" && <p class="small">{say("sync-tries", { count: tries })}</p>}
-      <Differs phone={letter?.assessment} server={entry.serverAssessment} />
+      <Differs phone={letter?.assessment} server={entry.serverAssessment} measurement={letter?.body as unknown as Measurement | undefined} />
       {animal && (
         <a class="link" href={`#/patient/${animal}`}>
           {say("outbox-open")}

@@ -40,7 +40,15 @@ export function Sites({ card, day, begun }: Props): JSX.Element {
     setTapped(place);
     setOpen(true);
   };
-  if (open) return <SiteForm card={card} day={day} place={tapped} onDone={() => setOpen(false)} />;
+  if (open) {
+    const chosen: Mark[] = tapped ? [{ ...tapped, state: "now" }] : [];
+    return (
+      <div class="stack">
+        <Body species={patient.species} marks={[...marksOf(sitesInForce(patient, day)), ...chosen]} />
+        <SiteForm card={card} day={day} place={tapped} onDone={() => setOpen(false)} />
+      </div>
+    );
+  }
   return (
     <div class="stack">
       <Outline card={card} day={day} onTap={tap} />

@@ -34,10 +34,10 @@ function OneVisit({ visit }: { visit: Visit }): JSX.Element {
     <li class="stack">
       <h3>{dayAndTime(visit.startedMs)}</h3>
       {measurement.outcome && <OutcomeLines outcome={measurement.outcome} />}
-      {shown && hasReadings && <p class="result-line">{resultLine(shown)}</p>}
+      {shown && hasReadings && <p class="result-line">{resultLine(shown, measurement)}</p>}
       {set && hasReadings && <p class="small">{placingLine(set)}</p>}
       <StateWord state={visit.inRecord ? "stored" : (visit.state ?? "waiting")} />
-      <Differs phone={assessment} server={visit.serverAssessment} />
+      <Differs phone={assessment} server={visit.serverAssessment} measurement={measurement} />
       {shown && hasReadings && <WorkedOut measurement={measurement} assessment={shown} />}
     </li>
   );

@@ -3,6 +3,7 @@
  * Edges 140, 160, 180 are those of the shipped documents; each series is worked by hand.
  */
 import { expect, it } from "vitest";
+import { resultLine } from "../../../../client/src/screens/measure/both_results.tsx";
 import { judged } from "../../../../client/src/screens/measure/judged.ts";
 import { setNow, started, type Open, type Reading } from "../../../../client/src/screens/measure/open.ts";
 import { boundsOf, meanLine, meanLines, phraseOf, resultSetOf, verdictLine } from "../../../../client/src/screens/measure/wording.ts";
@@ -34,6 +35,14 @@ it("says from where readings are counted anew, and that what lies above the gaug
   expect(meanLines(resultSetOf(judged(open)), setNow(open).readings)[0]).toContain("1 attempt above the gauge is not in it");
   // the first does not count: (146 + 150) / 2
   expect(meanLine(resultSetOf(judged(open)))).toBe("148 mmHg, for orientation only: too few readings.");
+});
+
+it("tells a visit by its bound where there is one, and no mean beside it", () => {
+  const line = (open: Open): string => resultLine(judged(open), open.measurement);
+  expect(line(taken(190, 250, "above_gauge", 200, 245, 190, "above_gauge", 230))).toBe("Every reading was 180 or above. Not placed in a risk band.");
+  // the first does not count: 720 / 5 = 144
+  expect(line(taken(150, 146, 143, 145, 142, 144))).toBe("low risk of organ damage (140–159), mean 144 mmHg");
+  expect(line(taken(150, 146, 150))).toBe("Not placed in a risk band; 148 mmHg for orientation only");
 });
 
 it("never calls a low pressure a minimal risk", () => {
