@@ -55,8 +55,11 @@ it("names no clock and no chance of the language", () => {
   expect(readFileSync(join(OFFLINE, "letter_bytes.ts"), "utf8")).toMatch(reaching); // the search does find one
 });
 
-it("leaves every write to one file", () => {
+it("leaves every write to one file, and training's to its own, which opens no database but training's", () => {
   const writing = /"readwrite"|\binOneTransaction\(/;
-  const writers = readdirSync(OFFLINE).filter((name) => writing.test(readFileSync(join(OFFLINE, name), "utf8")));
-  expect(writers.sort()).toEqual(["database.ts", "writes.ts"]);
+  const text = (name: string): string => readFileSync(join(OFFLINE, name), "utf8");
+  const writers = readdirSync(OFFLINE).filter((name) => writing.test(text(name)));
+  expect(writers.sort()).toEqual(["database.ts", "training_store.ts", "writes.ts"]);
+  expect(text("training_store.ts").match(/name: "quietcuff-[a-z]+"/g)).toEqual(['name: "quietcuff-training"']);
+  expect(text("training_store.ts").match(/\bdatabase\(\w+/g)).toEqual(["database(LAYOUT"]);
 });
