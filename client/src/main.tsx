@@ -45,7 +45,7 @@ function sayTrouble(failure: unknown): void {
 /** An app ended in training starts in training; where that cannot be opened, the record is shown. */
 async function comeBackToTraining(isSignedIn: boolean): Promise<void> {
   if (!isSignedIn) rememberTraining(false);
-  else await import("./screens/training_way").then((way) => way.showTrainingHere()).catch(() => rememberTraining(false));
+  else await import("./screens/phone/training_way").then((way) => way.showTrainingHere()).catch(() => rememberTraining(false));
 }
 
 /** Work begun and not filed, in the record or in training: no newer build may take its files away. */

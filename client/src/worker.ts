@@ -2,7 +2,7 @@
    without a draft. Never by itself under an open measurement, in no window. (With no window left at all the browser puts
    a waiting worker in place by itself, before a page is drawn: no thumb is on it, and the draft is read by the newer build.)
    The one policy for trusted addresses knows this one address and no other. */
-import { update } from "./screens/update";
+import { update } from "./screens/phone/update";
 
 const ADDRESS = "/sw.js";
 

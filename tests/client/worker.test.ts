@@ -39,7 +39,7 @@ async function page(controlled: boolean): Promise<Page> {
   vi.stubGlobal("navigator", { serviceWorker: container });
   vi.stubGlobal("location", { reload });
   const { keepShell } = await import("../../client/src/worker");
-  const { update } = await import("../../client/src/screens/update");
+  const { update } = await import("../../client/src/screens/phone/update");
   return {
     container,
     registration,

@@ -125,7 +125,7 @@ def test_one_physical_property_and_one_colour() -> None:
 
 def test_one_sentence_outside_the_words(tmp_path: Path) -> None:
     """In a copy of a real screen."""
-    text = (CLIENT_SOURCE / "screens" / "bag.tsx").read_text(encoding="utf-8")
+    text = (CLIENT_SOURCE / "screens" / "bag" / "bag.tsx").read_text(encoding="utf-8")
     copy = tmp_path / "bag.tsx"
     copy.write_text(text + "\nexport const Planted = () => <p>Choose the cuff first</p>;\n", encoding="utf-8")
     assert [line.split(" ", 1)[1] for line in texts_in([copy])] == ["Choose the cuff first"]

@@ -2,14 +2,14 @@
 import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { inTraining } from "../parts/training_ground";
-import "./help_way";
+import "./phone/help_way";
 import { Later } from "./later";
 import { Page } from "./page";
 import { thePhone } from "./place";
-import { Round } from "./round";
+import { Round } from "./round/round";
 import { route } from "./route";
 import { SignIn } from "./sign_in";
-import { UpdateLine } from "./update_line";
+import { UpdateLine } from "./phone/update_line";
 
 export function App(): JSX.Element {
   return (

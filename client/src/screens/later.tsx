@@ -10,12 +10,12 @@ type Name = "measure" | "patient" | "outbox" | "bag" | "help" | "training" | "th
 
 const LOADERS: Record<Name, () => Promise<Screen>> = {
   measure: async () => (await import("./measure/measure")).Measure,
-  patient: async () => (await import("./patient")).PatientPage,
-  outbox: async () => (await import("./outbox")).Outbox,
-  bag: async () => (await import("./bag")).Bag,
-  help: async () => (await import("./help")).Help,
-  training: async () => (await import("./training")).Training,
-  "this-phone": async () => (await import("./this_phone")).ThisPhone,
+  patient: async () => (await import("./animal/patient")).PatientPage,
+  outbox: async () => (await import("./outbox/outbox")).Outbox,
+  bag: async () => (await import("./bag/bag")).Bag,
+  help: async () => (await import("./phone/help")).Help,
+  training: async () => (await import("./phone/training")).Training,
+  "this-phone": async () => (await import("./phone/this_phone")).ThisPhone,
 };
 
 const loaded = new Map<Name, Screen>();

@@ -113,7 +113,7 @@ function isThere(path: string): boolean {
 describe("the first route", () => {
   const reached = [...takenInBy(file("client/src/main.tsx"))].map((path) => path.split("/client/src/")[1]);
   it("is followed through its screens", () => {
-    expect(reached).toContain("screens/round.tsx");
+    expect(reached).toContain("screens/round/round.tsx");
     expect(reached).not.toContain("screens/measure/measure.tsx");
   });
   it("takes in no words of the guides and no drawing of an animal", () => {

@@ -5,7 +5,7 @@ import { say } from "../../contract/words";
 import { Checks } from "../../parts/checks";
 import { Choices } from "../../parts/choices";
 import { kebab } from "../../parts/word_ids";
-import { ageFacts } from "../patient_facts";
+import { ageFacts } from "../animal/patient_facts";
 import { CIRCUMSTANCES, noneOfThem, toggled } from "./circumstances";
 import { DrugsOnBoard } from "./drugs_on_board";
 import { withField, withPlain } from "./fields";

@@ -3,10 +3,10 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import { say } from "../../contract/words";
-import { bagInUse, bodyOf, rememberBagInUse, type BagBody } from "../bag_in_use";
+import { bagInUse, bodyOf, rememberBagInUse, type BagBody } from "../bag/bag_in_use";
 import { thePhone } from "../place";
 import type { BagCard } from "../../offline/journal";
-import { dayOf, sitesInForce, type SiteNotUsed } from "../sites_not_used";
+import { dayOf, sitesInForce, type SiteNotUsed } from "../animal/sites_not_used";
 
 interface Read {
   bags: readonly BagCard[];

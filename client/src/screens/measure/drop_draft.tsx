@@ -5,7 +5,7 @@ import { say } from "../../contract/words";
 import type { Open } from "./open";
 import { thePhone } from "../place";
 import { go } from "../route";
-import { StorageProblem, storageWord } from "../storage_problem";
+import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 export function DropDraft({ open }: { open: Open }): JSX.Element {
   const [asked, setAsked] = useState(false);

@@ -4,7 +4,7 @@ import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
 import { TextField } from "../../parts/text_field";
-import type { BagBody } from "../bag_in_use";
+import type { BagBody } from "../bag/bag_in_use";
 import { gaugeNames, instrumentsOf, notValidated } from "./carried";
 import { Fold, Question, type Folds } from "./cuff_question";
 import { withInstrument } from "./fields";

@@ -4,7 +4,7 @@ import type { Bag1 as Bag } from "../../contract/wire_types";
 import { gaugeNames, instrumentsOf, widthsOf } from "./carried";
 import { LIMB_OLD_DAYS } from "./limb_ranges";
 import { inSetNow, setNow, without, type CuffSet, type LastSet, type Open, type Saying } from "./open";
-import { dayOf, type SiteNotUsed } from "../sites_not_used";
+import { dayOf, type SiteNotUsed } from "../animal/sites_not_used";
 import { barredPlace } from "./sites";
 import { done, type Patch } from "./undo";
 

@@ -20,7 +20,7 @@ import { ReadingsPart } from "./readings_part";
 import { helpFirst } from "./ready";
 import { ReadyPart } from "./ready_part";
 import { ResultPart } from "./result_part";
-import { QuietInVisit } from "../quiet_running";
+import { QuietInVisit } from "../round/quiet_running";
 import { nameWindow } from "../window_title";
 import { summaryOf } from "./summary";
 import { markBelow, WhoMeasured } from "./who_measured";

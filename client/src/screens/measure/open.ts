@@ -3,7 +3,7 @@
    Plain JSON, since it is kept as a draft. Must not compute a rule. */
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
 import type { Draft, Visit } from "../../offline/journal";
-import { dayOf } from "../sites_not_used";
+import { dayOf } from "../animal/sites_not_used";
 import { EMPTY_PAD, type Pad } from "./pad";
 import type { Pulse } from "./pulse_tap";
 import { done, type Act, type Patch, type Plain } from "./undo";

@@ -5,7 +5,7 @@ import { useEffect, useRef } from "preact/hooks";
 import { say } from "../../contract/words";
 import { tenths, timeOfDay } from "../../parts/figures";
 import { clockSteps, useNow } from "../../parts/now";
-import { doubtOf } from "../quiet_running";
+import { doubtOf } from "../round/quiet_running";
 import type { Keeping } from "./keeping";
 import type { Open } from "./open";
 import { clockOf, done_permille, left_s, quietGoesOn, quietOfVisit, quietStarted, quietStopped, readyAt_ms, waited_s, withSteps, type Quiet } from "./quiet";

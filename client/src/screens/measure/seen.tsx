@@ -9,7 +9,7 @@ import { VerdictShape } from "../../parts/verdict_shape";
 import type { Assessment } from "../../rules/assessment";
 import { useRead } from "../use_read";
 import { thePhone } from "../place";
-import { SHOW_MEAN } from "../show_mean";
+import { SHOW_MEAN } from "../phone/show_mean";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import { setNow, type Open, type Reading } from "./open";
 import { secondLookLeft_s, Since } from "./since";

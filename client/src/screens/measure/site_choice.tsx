@@ -6,7 +6,7 @@ import { SiteDrawing } from "../../parts/drawings/site";
 import { Guide } from "../../parts/guide";
 import { dayOnly } from "../../parts/figures";
 import { kebab } from "../../parts/word_ids";
-import type { SiteNotUsed } from "../sites_not_used";
+import type { SiteNotUsed } from "../animal/sites_not_used";
 import { Fold, type Folds } from "./cuff_question";
 import type { Keeping } from "./keeping";
 import { changed, inSetNow, setNow, type CuffSet, type Open } from "./open";

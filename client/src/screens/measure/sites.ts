@@ -2,7 +2,7 @@
    The order is one of offering only (common practice: a cat above the elbow and in the lap, a dog on the forearm); nothing is
    judged here, and a person may use a barred site all the same. Pure; which of them hold on a day, sites_not_used.ts says. */
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
-import type { SiteNotUsed } from "../sites_not_used";
+import type { SiteNotUsed } from "../animal/sites_not_used";
 import type { CuffSet } from "./open";
 
 type Species = Measurement["species"];

@@ -1,7 +1,7 @@
 /* Opens a new measurement: its draft is on disk before its screen is shown. An animal with an open draft goes on with that one. */
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import { newId, type PatientCard, type Visit } from "../../offline/journal";
-import { filedNow } from "../filed";
+import { filedNow } from "../round/filed";
 import { draftOf, openOf, started, type CuffSet, type Open, type Start } from "./open";
 import { thePhone } from "../place";
 import { go } from "../route";

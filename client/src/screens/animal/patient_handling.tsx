@@ -1,0 +1,65 @@
+/* How an animal takes handling, in four described choices, the trick that worked, and whether it bruises. Each change is a whole
+   new wording of the animal. */
+import type { JSX } from "preact";
+import { useState } from "preact/hooks";
+import { say } from "../../contract/words";
+import type { PatientCard } from "../../offline/journal";
+import { Problems, type Problem } from "../../parts/problems";
+import { handlingWord, patientOf } from "./animals";
+import { FormChoices, FormText, NotKept } from "../form_fields";
+import { useKeptForm, type KeptForm } from "../kept_form";
+import { amended } from "./patient_facts";
+import { StorageProblem, storageWord } from "../phone/storage_problem";
+
+const GRADES = ["0", "1", "2", "3"] as const;
+const TRICK_MOST = 120;
+
+interface Props {
+  card: PatientCard;
+  onDone: () => void;
+}
+
+export function HandlingForm({ card, onDone }: Props): JSX.Element | null {
+  const { handling, bruises } = patientOf(card);
+  const form = useKeptForm(`handling/${card.id}`, {
+    texts: { trick: handling?.trick ?? "" },
+    chosen: { ...(handling ? { grade: String(handling.grade) } : {}), bruises: bruises ? "yes" : "no" },
+  });
+  return form ? <Fields form={form} card={card} onDone={onDone} /> : null;
+}
+
+function problemsOf(grade: string | undefined, trick: string): Problem[] {
+  return [
+    ...(trick && !grade ? [{ field: "grade", sentence: say("ask-handling") }] : []),
+    ...([...trick].length > TRICK_MOST ? [{ field: "trick", sentence: say("ask-trick-long") }] : []),
+  ];
+}
+
+function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element {
+  const [problems, setProblems] = useState<Problem[]>([]);
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
+
+  async function save(): Promise<void> {
+    const { texts, chosen } = form.head();
+    const [grade, trick] = [chosen["grade"], (texts["trick"] ?? "").trim()];
+    const found = problemsOf(grade, trick);
+    setProblems(found);
+    if (found.length > 0) return;
+    const handling = grade === undefined ? undefined : { grade: Number(grade), ...(trick ? { trick } : {}) };
+    await form.file(amended(card, { handling, bruises: chosen["bruises"] === "yes" ? true : undefined }));
+    onDone();
+  }
+
+  return (
+    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
+      <Problems problems={problems} />
+      <FormChoices form={form} field="grade" label={say("handling-ask")} answers={GRADES.map((value) => ({ value, label: handlingWord(Number(value)) }))} problems={problems} />
+      <FormText form={form} field="trick" label={say("handling-trick")} hint={say("handling-trick-hint")} problems={problems} />
+      <FormChoices form={form} field="bruises" label={say("bruises-ask")} answers={(["no", "yes"] as const).map((value) => ({ value, label: say(`bruises-${value}`) }))} problems={problems} />
+      <NotKept form={form} />
+      <StorageProblem word={trouble} />
+      <button type="submit" class="button act wide">{say("handling-save")}</button>
+      <button type="button" class="button wide" onClick={() => void form.drop().then(onDone, onDone)}>{say("cancel")}</button>
+    </form>
+  );
+}

@@ -1,0 +1,176 @@
+/* A bag being changed: the whole new wording of it, what is half-typed, and the acts that can be taken back. Plain JSON, so that a
+   killed tab finds it again; saving makes one letter of it. Pure; knows no screen and no store. */
+import { done, type Act, type Patch, type Plain } from "../measure/undo";
+import { readBag } from "../measure/fields";
+import type { BagBody } from "./bag_in_use";
+
+export type ThingKind = "gauges" | "detectors" | "machines";
+export type ItemKind = "cuffs" | ThingKind;
+export type Validated = "unknown" | "dog" | "cat" | "both" | "none";
+
+type Thing = NonNullable<BagBody["gauges"]>[number];
+type Cuff = NonNullable<BagBody["cuffs"]>[number];
+
+/** One item being typed: a new one, or the one at `at`. For a cuff `name` is its width and `mark` its mark. */
+export interface ItemEdit {
+  kind: ItemKind;
+  at?: number;
+  name: string;
+  mark: string;
+  type: "aneroid" | "digital";
+  validated: Validated;
+  by: string;
+  /** Days since 1970-01-01, or nothing. */
+  day?: number;
+}
+
+export interface Edit {
+  /** The bag's first letter; absent for a new bag. */
+  id?: string;
+  /** The wording the change began from. */
+  from?: string;
+  body: BagBody;
+  /** The bag's name as typed, and the widths typed and not added yet. */
+  name: string;
+  widths: string;
+  item?: ItemEdit;
+  dirty: boolean;
+  /** A save was tried: what is missing is said from then on. */
+  tried?: boolean;
+  acts: Act[];
+}
+
+export const MOST: Record<ItemKind, number> = { cuffs: 30, gauges: 10, detectors: 10, machines: 10 };
+export const THINGS: readonly ThingKind[] = ["gauges", "detectors", "machines"];
+const LONGEST = { name: 60, mark: 40, by: 120 };
+
+/** A change of a bag as it stands, or of a new one that begins with widths kept by an earlier build. */
+export function begun(card: { id: string; letter: { id: string }; body: BagBody } | undefined, name: string, typed: string): Edit {
+  if (card) return { id: card.id, from: card.letter.id, body: card.body, name: card.body.name, widths: "", dirty: false, acts: [] };
+  const { widths, unread } = readBag(typed);
+  const cuffs = widths.slice(0, MOST.cuffs).map((width_mm) => ({ width_mm }));
+  return { body: { name, ...(cuffs.length > 0 ? { cuffs } : {}) }, name, widths: unread ?? "", dirty: cuffs.length > 0, acts: [] };
+}
+
+/** The list of a kind, empty where none is noted. */
+export function listOf(body: BagBody, kind: ItemKind): readonly (Cuff & Thing)[] {
+  return (body[kind] ?? []) as readonly (Cuff & Thing)[];
+}
+
+function withList(edit: Edit, kind: ItemKind, list: readonly object[], word: string, what: string): Edit {
+  const patch: Patch = list.length > 0 ? { at: ["body", kind], to: list as unknown as Plain } : { at: ["body", kind] };
+  const { item: _item, ...rest } = edit;
+  return { ...done<Omit<Edit, "item">>(rest, word, { what }, [patch]), dirty: true };
+}
+
+/** The typed widths join the bag, ascending; what cannot be read stays in its field. */
+export function widthsAdded(edit: Edit): Edit {
+  const { widths, unread } = readBag(edit.widths);
+  const room = MOST.cuffs - listOf(edit.body, "cuffs").length;
+  if (unread !== undefined || widths.length === 0 || widths.length > room) return edit;
+  const cuffs = [...listOf(edit.body, "cuffs"), ...widths.map((width_mm) => ({ width_mm }))].sort((one, other) => one.width_mm - other.width_mm);
+  return withList({ ...edit, widths: "" }, "cuffs", cuffs, "bag-act-in", widths.map((mm) => `${mm} mm`).join(", "));
+}
+
+/** Takes an item out; `what` names it for the way back. */
+export function takenOut(edit: Edit, kind: ItemKind, at: number, what: string): Edit {
+  return withList(edit, kind, listOf(edit.body, kind).filter((_one, place) => place !== at), "bag-act-out", what);
+}
+
+const VALIDATED: Record<Exclude<Validated, "unknown">, ("dog" | "cat")[]> = { dog: ["dog"], cat: ["cat"], both: ["dog", "cat"], none: [] };
+
+/** For whom a thing was validated, in one word. */
+export function validatedOf({ validated_in: species }: Pick<Thing, "validated_in">): Validated {
+  if (!species) return "unknown";
+  if (species.length === 0) return "none";
+  return species.includes("dog") ? (species.includes("cat") ? "both" : "dog") : "cat";
+}
+
+/** Begins to type an item: a new one, or the one at `at`. */
+export function itemBegun(edit: Edit, kind: ItemKind, at?: number): Edit {
+  const one = at === undefined ? undefined : listOf(edit.body, kind)[at];
+  const item: ItemEdit = {
+    kind, ...(at === undefined ? {} : { at }),
+    name: kind === "cuffs" ? String(one?.width_mm ?? "") : (one?.name ?? ""), mark: one?.mark ?? "", type: one?.type ?? "aneroid",
+    validated: one ? validatedOf(one) : "unknown", by: one?.validated_by ?? "",
+    ...(one?.checked_on_day === undefined ? {} : { day: one.checked_on_day }),
+  };
+  return { ...edit, item };
+}
+
+/** The item with something typed or chosen. */
+export function itemWith(edit: Edit, part: Partial<ItemEdit>): Edit {
+  return edit.item ? { ...edit, dirty: true, item: { ...edit.item, ...part } } : edit;
+}
+
+/** The item without a day of check. */
+export function itemWithoutDay(edit: Edit): Edit {
+  if (!edit.item) return edit;
+  const { day: _day, ...rest } = edit.item;
+  return { ...edit, dirty: true, item: rest };
+}
+
+/** Closes the item and keeps nothing of what was typed. */
+export function itemGivenUp(edit: Edit): Edit {
+  const { item: _item, ...rest } = edit;
+  return rest;
+}
+
+function madeOf(item: ItemEdit, before: Cuff | undefined): object {
+  const [name, by, mark] = [item.name.trim(), item.by.trim(), item.mark.trim()];
+  if (item.kind === "cuffs") return { width_mm: before?.width_mm, ...(mark ? { mark } : {}) };
+  return {
+    name, ...(item.kind === "gauges" ? { type: item.type } : {}),
+    ...(item.validated === "unknown" ? {} : { validated_in: VALIDATED[item.validated] }),
+    ...(by ? { validated_by: by } : {}), ...(item.day === undefined ? {} : { checked_on_day: item.day }),
+  };
+}
+
+/** Puts the item into the bag; one with a problem stays open. */
+export function itemPut(edit: Edit, what: string): Edit {
+  const { item } = edit;
+  if (!item || itemProblems(item).length > 0) return { ...edit, tried: true };
+  const list = listOf(edit.body, item.kind);
+  const made = madeOf(item, item.at === undefined ? undefined : list[item.at]);
+  const next = item.at === undefined ? [...list, made] : list.map((one, at) => (at === item.at ? made : one));
+  const { tried: _tried, ...calm } = edit;
+  return withList(calm, item.kind, next, item.at === undefined ? "bag-act-in" : "bag-act-changed", what);
+}
+
+/** A problem of a field: the field, the word of its sentence and facts; a `field` fact is a word id. */
+export interface EditProblem {
+  field: string;
+  word: string;
+  facts: Record<string, string>;
+}
+
+function tooLong(field: string, word: string, text: string, most: number): EditProblem[] {
+  return [...text.trim()].length > most ? [{ field, word: "ask-too-long", facts: { field: word, most: String(most) } }] : [];
+}
+
+/** What is missing or too long of the item. */
+export function itemProblems(item: ItemEdit): EditProblem[] {
+  if (item.kind === "cuffs") return tooLong("bag-mark", "bag-mark", item.mark, LONGEST.mark);
+  return [
+    ...(item.name.trim() ? [] : [{ field: "bag-thing-name", word: "ask-thing-name", facts: {} }]),
+    ...tooLong("bag-thing-name", "bag-thing-name", item.name, LONGEST.name), ...tooLong("bag-by", "bag-validated-by", item.by, LONGEST.by),
+  ];
+}
+
+/** Everything that keeps the bag from being saved. */
+export function editProblems(edit: Edit): EditProblem[] {
+  const { unread, widths } = readBag(edit.widths);
+  const full = listOf(edit.body, "cuffs").length + widths.length > MOST.cuffs;
+  return [
+    ...(edit.name.trim() ? [] : [{ field: "bag-name", word: "ask-bag-name", facts: {} }]), ...tooLong("bag-name", "bag-name", edit.name, LONGEST.name),
+    ...(unread === undefined ? [] : [{ field: "bag-widths", word: "ask-bag", facts: { field: "field-bag", piece: unread } }]),
+    ...(unread === undefined && full ? [{ field: "bag-widths", word: "ask-bag-full", facts: { most: String(MOST.cuffs) } }] : []),
+    ...(edit.item ? itemProblems(edit.item) : []),
+  ];
+}
+
+/** The whole new wording, with what is typed in it; call it only without problems. `what` names an item that is still open. */
+export function wordingOf(edit: Edit, what: string): BagBody {
+  const all = widthsAdded(edit.item ? itemPut(edit, what) : edit);
+  return { ...all.body, name: all.name.trim() };
+}

@@ -1,0 +1,117 @@
+/* One bag to be changed: its name, its cuffs, its things, and *Save bag*. Every press is kept on the phone before it is painted. */
+import type { JSX } from "preact";
+import { useEffect, useRef, useState } from "preact/hooks";
+import { say } from "../../contract/words";
+import type { BagCard } from "../../offline/journal";
+import { Problems, type Problem } from "../../parts/problems";
+import { StateWord } from "../../parts/state_word";
+import { TextField } from "../../parts/text_field";
+import { BagCuffs } from "./bag_cuffs";
+import { begun, editProblems, THINGS, wordingOf, type Edit, type EditProblem } from "./bag_edit";
+import { bodyOf } from "./bag_in_use";
+import { itemWords } from "./bag_item";
+import { BagThings } from "./bag_things";
+import { keeperOf, type Keeper } from "../measure/keeper";
+import { troubleCode } from "../measure/keeping";
+import { undone } from "../measure/undo";
+import { oneAtATime } from "../one_at_a_time";
+import { thePhone } from "../place";
+import { StorageProblem, storageWord } from "../phone/storage_problem";
+
+interface Props {
+  /** The bag as it stands; absent for a new one. */
+  card: BagCard | undefined;
+  /** There is no bag yet: widths kept by an earlier build are taken over. */
+  isFirst: boolean;
+  onWrong: (wrong: boolean) => void;
+  onSaved: (id: string) => void;
+}
+
+function begin(card: BagCard | undefined, isFirst: boolean, typed: string): Edit {
+  return begun(card && { ...card, body: bodyOf(card) }, isFirst ? say("bag-first-name") : "", typed);
+}
+
+/** The change that is under way on this phone, found again after a kill; undefined while it is looked for. */
+function useEdit({ card, isFirst }: Props): [Keeper<Edit> | undefined, (next: Edit) => void] {
+  const [keeper, setKeeper] = useState<Keeper<Edit> | undefined>(undefined);
+  const name = `bag_edit:${card?.id ?? "new"}`;
+  const keep = (first: Edit): Keeper<Edit> => keeperOf(first, (edit) => thePhone().remember(name, edit), troubleCode);
+  useEffect(() => {
+    void Promise.all([thePhone().recall(name), isFirst ? thePhone().recall("bag") : ""]).then(([kept, typed]) => {
+      setKeeper(keep((kept as Edit | null | undefined) ?? begin(card, isFirst, typeof typed === "string" ? typed : "")));
+    });
+  }, []);
+  return [keeper, (next) => {
+    void thePhone().remember(name, null).catch(() => undefined);
+    setKeeper(keep(next));
+  }];
+}
+
+/** A problem as a sentence. */
+function sentenceOf({ field, word, facts }: EditProblem): Problem {
+  return { field, sentence: say(word, { ...facts, ...(facts["field"] ? { field: say(facts["field"]) } : {}) }) };
+}
+
+/** The form; nothing until what was half-typed is found. */
+export function BagForm(props: Props): JSX.Element | null {
+  const [keeper, renew] = useEdit(props);
+  return keeper ? <Changing {...props} keeper={keeper} renew={renew} /> : null;
+}
+
+interface ChangingProps extends Props {
+  keeper: Keeper<Edit>;
+  renew: (next: Edit) => void;
+}
+
+function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingProps): JSX.Element {
+  const edit = keeper.shown.value;
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const problems = edit.tried ? editProblems(edit).map(sentenceOf) : [];
+  useEffect(() => onWrong(problems.length > 0), [problems.length]);
+
+  const busy = useRef(false);
+
+  async function save(): Promise<void> {
+    await keeper.act((head) => ({ ...head, tried: true }));
+    const head = keeper.head();
+    if (editProblems(head).length > 0) return;
+    const body = wordingOf(head, head.item ? itemWords(head, head.item) : "");
+    try {
+      const filed = await thePhone().file({ kind: "bag", body, ...(head.id ? { amends: head.id } : {}) });
+      renew({ ...(begun({ id: head.id ?? filed.id, letter: filed.letter, body }, "", "")) });
+      onSaved(head.id ?? filed.id);
+    } catch (failure) {
+      setTrouble(storageWord(failure));
+    }
+  }
+
+  const fields = { keeper, edit, problems };
+  return (
+    <div class="bag">
+      <Problems problems={problems} />
+      {isFirst && (edit.body.cuffs?.length ?? 0) > 0 && edit.acts.length === 0 && <p class="note">{say("bag-taken-over")}</p>}
+      {card && edit.from !== card.letter.id && edit.dirty && <p class="note" role="status">{say("bag-changed-meanwhile")}</p>}
+      <TextField
+        id="bag-name" label={say("bag-name")} mode="text" text={edit.name} newest={() => keeper.head().name} problems={problems}
+        onText={(name) => keeper.act((head) => ({ ...head, name, dirty: true }))}
+      />
+      <BagCuffs {...fields} />
+      {THINGS.map((kind) => <BagThings key={kind} kind={kind} {...fields} />)}
+      <Undo keeper={keeper} edit={edit} />
+      <StorageProblem word={trouble ?? (keeper.unkept.value && "kept-not")} />
+      {edit.dirty || !card ? <p role="status">{say("bag-not-saved")}</p> : <StateWord state={card.inRecord ? "stored" : "waiting"} />}
+      <button type="button" class="button act wide" onClick={() => void oneAtATime(busy, save)}>{say("bag-save")}</button>
+      {edit.dirty && card && <button type="button" class="button wide" onClick={() => renew(begin(card, isFirst, ""))}>{say("bag-drop-changes")}</button>}
+    </div>
+  );
+}
+
+function Undo({ keeper, edit }: Pick<ChangingProps, "keeper"> & { edit: Edit }): JSX.Element | null {
+  const act = edit.acts[edit.acts.length - 1];
+  if (!act) return null;
+  return (
+    <button type="button" class="button" onClick={() => keeper.act((head) => undone(head)[0])}>
+      {say("bag-undo", { what: say(act.word, act.facts) })}
+    </button>
+  );
+}

@@ -1,0 +1,54 @@
+/* Before the first entry: put the app on the home screen, and why then rather than later. Shown until it is there or somebody
+   chose to go on in the browser. Must not stand in the way of a tap. */
+import type { JSX } from "preact";
+import { signal } from "@preact/signals";
+import { say } from "../../contract/words";
+import { inTraining } from "../../parts/training_ground";
+import { askToInstall, installKind, isInstalled } from "./install";
+
+const PLACE = "quietcuff-in-browser";
+
+function choseBrowser(): boolean {
+  try {
+    return localStorage.getItem(PLACE) === "yes";
+  } catch {
+    return false;
+  }
+}
+
+const inBrowser = signal(choseBrowser());
+
+function goOnInBrowser(): void {
+  inBrowser.value = true;
+  try {
+    localStorage.setItem(PLACE, "yes");
+  } catch {
+    /* Asked again next time. */
+  }
+}
+
+/** The way to the home screen: the browser's own question where it offers one, else how to find it. */
+export function InstallWay(): JSX.Element {
+  const ask = askToInstall.value;
+  if (!ask) return <p>{say(`install-${installKind()}`)}</p>;
+  return (
+    <button type="button" class="button wide" onClick={() => void ask()}>
+      {say("install-ask")}
+    </button>
+  );
+}
+
+/** The hint at the first screens. */
+export function InstallHint(): JSX.Element | null {
+  if (isInstalled.value || inBrowser.value || inTraining.value) return null;
+  return (
+    <section class="note stack" aria-labelledby="install-hint">
+      <h2 id="install-hint">{say("install-title")}</h2>
+      <p>{say("install-why")}</p>
+      <InstallWay />
+      <button type="button" class="button wide" onClick={goOnInBrowser}>
+        {say("install-browser")}
+      </button>
+    </section>
+  );
+}

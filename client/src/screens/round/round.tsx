@@ -1,0 +1,101 @@
+/* The round, the first screen: what is not filed yet with its quiet times, then whom to measure, found by typing, and the ways to
+   everything else at the foot. Must not hide an animal or a draft. */
+import type { JSX } from "preact";
+import { useEffect, useState } from "preact/hooks";
+import { say } from "../../contract/words";
+import { FiledLine } from "./filed";
+import { FirstCautions } from "./first_cautions";
+import { Adding } from "../animal/adding";
+import { InstallHint } from "./install_hint";
+import { isBegun } from "../forms_begun";
+import { startMeasuring } from "../measure/start_measuring";
+import { Page } from "../page";
+import { QuietOnRound } from "./quiet_running";
+import { ReadyLine } from "./ready_line";
+import { Animals } from "./round_animals";
+import { Drafts } from "./round_drafts";
+import { go } from "../route";
+import { StorageProblem, storageWord } from "../phone/storage_problem";
+import { WhoHere } from "../who_here";
+
+const NEW = "new";
+
+export function Round(): JSX.Element {
+  const [search, setSearch] = useState("");
+  const [adding, setAdding] = useState<string | undefined>(undefined);
+  useEffect(() => {
+    void isBegun(NEW).then((begun) => begun && setAdding(NEW), () => undefined);
+  }, []);
+  if (adding) {
+    return (
+      <Adding
+        about={adding}
+        name={search.trim()}
+        onDone={(id) => {
+          setAdding(undefined);
+          if (id) go(`#/patient/${id}`);
+        }}
+      />
+    );
+  }
+  return (
+    <Page title={say("round-title")} back="">
+      <FiledLine />
+      <QuietOnRound />
+      <FirstCautions />
+      <InstallHint />
+      <Drafts onAdd={setAdding} />
+      <section class="stack">
+        <div class="field">
+          <label for="search">{say("patients-search")}</label>
+          <input id="search" type="text" autocomplete="off" enterkeyhint="search" value={search} onInput={(event) => setSearch(event.currentTarget.value)} />
+        </div>
+        <button type="button" class="button act wide" onClick={() => setAdding(NEW)}>
+          {say("add-animal")}
+        </button>
+      </section>
+      <MeasureFirst />
+      <Animals search={search} />
+      <Foot />
+    </Page>
+  );
+}
+
+function MeasureFirst(): JSX.Element {
+  const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const start = (species: "dog" | "cat"): void => {
+    startMeasuring({ species }).catch((failure: unknown) => setTrouble(storageWord(failure)));
+  };
+  return (
+    <section class="stack">
+      <h2>{say("measure-unknown")}</h2>
+      <StorageProblem word={trouble} />
+      <div class="side-by-side">
+        {(["dog", "cat"] as const).map((species) => (
+          <button key={species} type="button" class="button" onClick={() => start(species)}>
+            {say(`measure-a-${species}`)}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+const WAYS = ["bag", "outbox", "help", "training", "this-phone"] as const;
+
+/** The ways to every other screen, and who works here. */
+function Foot(): JSX.Element {
+  return (
+    <footer class="stack">
+      <ReadyLine />
+      <nav class="ways" aria-label={say("ways-title")}>
+        {WAYS.map((way) => (
+          <a key={way} class="button" href={`#/${way}`}>
+            {say(`${way}-title`)}
+          </a>
+        ))}
+      </nav>
+      <WhoHere />
+    </footer>
+  );
+}
