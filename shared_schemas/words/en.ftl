@@ -373,9 +373,9 @@ quiet-row-left = Quiet: { $left } left, ready { $at }
 quiet-row-over = Quiet time is over, ready since { $at }
 quiet-row-slim = quiet, ready since { $at }
 quiet-step = The phone's clock was set { $by ->
-    [forward] forward
-   *[back] back
-  } by { $time } meanwhile. Check with a watch.
+    [forward] forward by { $time } meanwhile. That is taken off.
+   *[back] back by { $time } meanwhile.
+  } Check with a watch.
 quiet-before-start = The phone's clock stands before the start. Start again, or type the minutes.
 
 ## cuff and bag

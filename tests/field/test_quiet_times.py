@@ -135,6 +135,12 @@ def test_a_clock_that_is_set_is_said(server: ServerProcess, new_phone: NewPhone)
     expect(phone.page.get_by_text(re.compile("clock was set .*forward.* by .*1:01.* meanwhile"))).to_be_visible()
     phone.kill_tab()
     expect(phone.page.get_by_text("The phone's clock was set")).to_be_visible()
+    # by the wall more than a minute passed, in truth a few seconds: those alone are written down
+    phone.tap("Show Readings")
+    work.add_readings(phone, "150")
+    phone.tap("Show Calm")
+    said = phone.page.get_by_text("were waited before the first reading").inner_text()
+    assert float(said.split()[0]) < 61 / 60, said
 
 
 def test_stopped_by_mistake_goes_on(server: ServerProcess, new_phone: NewPhone) -> None:

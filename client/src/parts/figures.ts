@@ -7,7 +7,8 @@ const PERCENT = new Intl.NumberFormat(undefined, { style: "percent", maximumFrac
 const DAY_AND_TIME = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
 const TIME = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
 const DAY = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
-const DAY_MS = 86_400_000;
+/** A day, ms. */
+export const DAY_MS = 86_400_000;
 
 /** 1404 tenths as 140.4, 1400 as 140. */
 export function tenths(value: number): string {

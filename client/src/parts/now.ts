@@ -13,10 +13,15 @@ export interface Clocks {
   steady_ms: number;
 }
 
-/** The clock was set by this much (forward > 0), found at this time by the new clock; ms. */
+/** The clock was set by this much (forward > 0), ms. */
 export interface ClockStep {
-  found_ms: number;
   by_ms: number;
+}
+
+/** What one page saw of the clock: every step since it began; `page` tells it from the pages before and after it. */
+export interface ClockSeen {
+  page: number;
+  steps: readonly ClockStep[];
 }
 
 /**
@@ -32,10 +37,13 @@ export function stepBetween(before: Clocks, after: Clocks, wasHidden: boolean): 
 /** The wall clock as it was read last, ms UTC. */
 export const now = signal(Date.now());
 /** Every step of the clock this page saw. */
-export const clockSteps = signal<readonly ClockStep[]>([]);
+const clockSteps = signal<readonly ClockStep[]>([]);
 
 const BACK = ["pageshow", "focus"] as const;
 const read = (): Clocks => ({ wall_ms: Date.now(), steady_ms: performance.now() });
+
+/** No two pages begin at the same instant. */
+const PAGE = performance.timeOrigin;
 
 let before: Clocks | undefined;
 let wasHidden = false;
@@ -45,7 +53,7 @@ let watchers = 0;
 function look(): void {
   const after = read();
   const by_ms = before ? stepBetween(before, after, wasHidden) : 0;
-  if (by_ms !== 0) clockSteps.value = [...clockSteps.value, { found_ms: after.wall_ms, by_ms }];
+  if (by_ms !== 0) clockSteps.value = [...clockSteps.value, { by_ms }];
   before = after;
   wasHidden = document.visibilityState === "hidden";
   now.value = after.wall_ms;
@@ -53,14 +61,15 @@ function look(): void {
 
 function run(): void {
   clearInterval(timer);
-  timer = document.visibilityState === "visible" ? setInterval(look, TICK_MS) : undefined;
+  timer = watchers > 0 && document.visibilityState === "visible" ? setInterval(look, TICK_MS) : undefined;
   look();
 }
 
+/** From the first watcher on the page notes when it goes out of sight, also while nobody watches: a step meanwhile is found by the next look. */
 function watch(): void {
   watchers += 1;
   if (watchers > 1) return;
-  document.addEventListener("visibilitychange", run);
+  if (!before) document.addEventListener("visibilitychange", run);
   for (const event of BACK) addEventListener(event, look);
   run();
 }
@@ -68,10 +77,19 @@ function watch(): void {
 function letGo(): void {
   watchers -= 1;
   if (watchers > 0) return;
-  document.removeEventListener("visibilitychange", run);
   for (const event of BACK) removeEventListener(event, look);
   clearInterval(timer);
-  before = undefined; // nobody looked from here on: what happens meanwhile is not known
+}
+
+/** What this page saw of the clock so far, for whatever is drawn: it is drawn again when that changes. */
+export function clockShown(): ClockSeen {
+  return { page: PAGE, steps: clockSteps.value };
+}
+
+/** What this page saw of the clock until now: it looks once more, where it was ever asked to watch. Not while something is drawn. */
+export function clockSeen(): ClockSeen {
+  if (before) look();
+  return clockShown();
 }
 
 /** The time now, ms UTC, for as long as the part that asks is shown. `isWanted` false: the time as it was, and no timer. */

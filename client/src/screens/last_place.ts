@@ -3,11 +3,8 @@
    a tap finds it. Must not keep a place of its own on the disk. */
 import type { Draft, Phone } from "../offline/journal";
 import type { Keeper } from "./measure/keeper";
-import { openOf, type Open } from "./measure/open";
+import { openOf, SAME_VISIT_MS, type Open } from "./measure/open";
 import { go, route } from "./route";
-
-/** Longer ago than this the list is the better start: the open measurement stands first on it. */
-const SAME_VISIT_MS = 4 * 3_600_000;
 
 let place: string | null = null;
 
@@ -16,7 +13,7 @@ export function openPlace(): string | null {
   return place;
 }
 
-/** The draft that was on the screen last; null when the round was, or when it is too long ago. */
+/** The draft that was on the screen last; null when the round was, or when it is so long ago that the list is the better start. */
 export function placeOf(drafts: readonly Draft[], now_ms: number): string | null {
   const open = drafts.filter((draft) => openOf(draft).at === "open" && now_ms - draft.updatedMs < SAME_VISIT_MS);
   const [latest] = open.sort((one, other) => other.updatedMs - one.updatedMs);

@@ -3,9 +3,9 @@
 import { parseNumber } from "../../contract/number";
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import type { LetterParts, PatientCard } from "../../offline/journal";
+import { DAY_MS } from "../../parts/figures";
 import { patientOf } from "./animals";
 
-const DAY_MS = 86_400_000;
 const CHIP_DIGITS = 15;
 /** ISO 11784: the last twelve digits are a number of 38 bits, the first three one of 10 bits. */
 const NATIONAL_MOST = 2 ** 38 - 1;

@@ -2,6 +2,7 @@
    What was not touched stays exactly as it was told, down to the day of birth. */
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import { say } from "../../contract/words";
+import { DAY_MS } from "../../parts/figures";
 import type { Problem } from "../../parts/problems";
 import { animalProblems } from "./animal_problems";
 import type { Form } from "../forms_begun";
@@ -16,7 +17,6 @@ export const IDENTIFIERS_MOST = 8;
 const IDENTIFIER_MOST = 60;
 const BREED_MOST = 80;
 const REASON_MOST = 200;
-const DAY_MS = 86_400_000;
 
 /** A day of birth as it is typed: month and year. */
 function birthText(born_on_day: number | undefined): string {

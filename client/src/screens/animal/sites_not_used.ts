@@ -1,11 +1,11 @@
 /* Where no cuff may go, today: which of an animal's sites hold on a day, and how one is added or ended. Pure; days since 1970-01-01.
    Must not forget one that is over: it stays in the letter and is listed as past. */
 import type { Patient1 as Patient } from "../../contract/wire_types";
+import { DAY_MS } from "../../parts/figures";
 
 export type SiteNotUsed = NonNullable<Patient["sites_not_used"]>[number];
 export type Why = SiteNotUsed["why"];
 
-const DAY_MS = 86_400_000;
 const MINUTE_MS = 60_000;
 /** As many as the wire document takes. */
 const MOST = 12;

@@ -2,6 +2,7 @@
 import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
+import { DAY_MS } from "../../parts/figures";
 import type { Problem } from "../../parts/problems";
 import { TextField } from "../../parts/text_field";
 import { itemGivenUp, itemPut, itemWith, itemWithoutDay, type Edit, type ItemEdit, type Validated } from "./bag_edit";
@@ -14,7 +15,6 @@ export interface BagFields {
   problems: readonly Problem[];
 }
 
-const DAY_MS = 86_400_000;
 const VALIDATED: readonly Validated[] = ["unknown", "dog", "cat", "both", "none"];
 
 /** What an item is called for the way back. */

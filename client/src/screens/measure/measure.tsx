@@ -7,6 +7,7 @@ import { Head } from "../../parts/head";
 import { Problems } from "../../parts/problems";
 import { kebab } from "../../parts/word_ids";
 import { CalmPart } from "./calm_part";
+import { useClockKept } from "./clock_kept";
 import { CuffPart } from "./cuff_part";
 import { partOf } from "./fields";
 import { Page } from "../page";
@@ -66,6 +67,7 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   const keeping = useMemo(() => keepingOf(keeper), [keeper]);
   const open = keeper.shown.value;
   const status = thePhone().status.value;
+  useClockKept(keeping);
   const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
   const isWrong = open.part === "readings" ? open.problem !== undefined : problemsToShow(open).length > 0;
   useEffect(() => {

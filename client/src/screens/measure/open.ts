@@ -3,10 +3,14 @@
    Plain JSON, since it is kept as a draft. Must not compute a rule. */
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
 import type { Draft, Visit } from "../../offline/journal";
+import { DAY_MS } from "../../parts/figures";
 import { dayOf } from "../animal/sites_not_used";
 import { EMPTY_PAD, type Pad } from "./pad";
 import type { Pulse } from "./pulse_tap";
 import { done, type Act, type Patch, type Plain } from "./undo";
+
+/** After a pause longer than this it is another visit: neither its quiet time nor its place on the screen goes on, ms. */
+export const SAME_VISIT_MS = 4 * 3_600_000;
 
 export type Part = "ready" | "calm" | "cuff" | "readings" | "result";
 export type CuffSet = Measurement["sets"][number];
@@ -48,8 +52,11 @@ export interface Open {
     need_s: number;
     /** Ended before the first reading: what came after is no quiet time. */
     to_ms?: number;
-    /** By how many seconds the phone's clock was set while it ran. */
+    /** By how many seconds the phone's clock was set while it ran, as far as it is known. */
     step_s?: number;
+    /** The page that looked last, and how many steps of the clock it had seen by then. */
+    page?: number;
+    page_steps?: number;
   };
   /** It is the one on the screen: an app that is killed comes back to it. */
   at?: "open";
@@ -115,8 +122,6 @@ export function started(start: Start): Open {
     measurement, part: "ready", finished: false, texts: {}, pad: EMPTY_PAD, acts: [],
   };
 }
-
-const DAY_MS = 86_400_000;
 
 /** Whole months from a day of birth; absent when it is not known or lies ahead. */
 export function ageInMonths(born_on_day: number | undefined, now_ms: number): number | undefined {

@@ -1,23 +1,29 @@
 /* The quiet time of one measurement: what is left, when it is ready, and what was really waited. A start, a need and the time now go
-   in, so it is exact after the page was hidden or killed. Pure; its need comes from whoever starts it. Must not hold a figure of a rule. */
-import type { ClockStep } from "../../parts/now";
-import { without, type Open } from "./open";
+   in, so it is exact after the page was hidden or killed. A clock set forward meanwhile is no quiet time: it is taken off, and said.
+   Pure; its need comes from whoever starts it. Must not hold a figure of a rule, nor ever say more than was waited. */
+import { clockSeen, type ClockSeen } from "../../parts/now";
+import { SAME_VISIT_MS, without, type Open } from "./open";
 import { done, type Patch } from "./undo";
 
 export type Quiet = NonNullable<Open["quiet"]>;
 
-/** Over for longer than this it is no quiet time of this visit any more, ms. */
-const SAME_VISIT_MS = 4 * 3_600_000;
-
-/** Seconds since its start, whole, up to its end where it has one; undefined while the clock stands before the start. */
-export function waited_s({ from_ms, to_ms }: Quiet, now_ms: number): number | undefined {
-  const ms = (to_ms ?? now_ms) - from_ms;
-  return ms < 0 ? undefined : Math.floor(ms / 1000);
+/** By how many seconds the wall is ahead of what was waited: of a clock set back nothing is made up. */
+function ahead_s({ step_s = 0 }: Quiet): number {
+  return Math.max(0, step_s);
 }
 
-/** The instant at which the need is met, ms UTC. */
-export function readyAt_ms({ from_ms, need_s }: Quiet): number {
-  return from_ms + need_s * 1000;
+function waited_ms(quiet: Quiet, now_ms: number): number {
+  return Math.max(0, (quiet.to_ms ?? now_ms) - quiet.from_ms - ahead_s(quiet) * 1000);
+}
+
+/** Seconds since its start, whole, up to its end where it has one; undefined while the clock stands before the start. */
+export function waited_s(quiet: Quiet, now_ms: number): number | undefined {
+  return (quiet.to_ms ?? now_ms) < quiet.from_ms ? undefined : Math.floor(waited_ms(quiet, now_ms) / 1000);
+}
+
+/** The instant at which the need is met by the clock as it goes now, ms UTC. */
+export function readyAt_ms(quiet: Quiet): number {
+  return quiet.from_ms + (quiet.need_s + ahead_s(quiet)) * 1000;
 }
 
 /** Seconds still to wait, rounded up, 0 when it is over. */
@@ -27,8 +33,8 @@ export function left_s(quiet: Quiet, now_ms: number): number {
 
 /** Per mille of the need that is over, 0 to 1000. */
 export function done_permille(quiet: Quiet, now_ms: number): number {
-  const waited_ms = Math.max(0, now_ms - quiet.from_ms);
-  return quiet.need_s === 0 ? 1000 : Math.min(1000, Math.floor(waited_ms / quiet.need_s));
+  const { to_ms: _to, ...runs } = quiet;
+  return quiet.need_s === 0 ? 1000 : Math.min(1000, Math.floor(waited_ms(runs, now_ms) / quiet.need_s));
 }
 
 /** 462 s as 7:42, an hour and more as 1:02:05. */
@@ -57,20 +63,25 @@ export function quietNow(open: Open, now_ms: number): Quiet | undefined {
   return !quiet || quiet.to_ms !== undefined || open.measurement.outcome || takenAfter(open, quiet.from_ms) ? undefined : quiet;
 }
 
+/** One that begins now. What the clock did before is none of its business: it begins behind the steps this page saw. */
+export function quietFrom(now_ms: number, need_s: number, { page, steps }: ClockSeen): Quiet {
+  return { from_ms: now_ms, need_s, ...(steps.length > 0 ? { page, page_steps: steps.length } : {}) };
+}
+
 /** The open measurement with its quiet time running from now; the one before is forgotten, one *Undo* brings it back. */
-export function quietStarted(open: Open, now_ms: number, need_s: number): Open {
-  return done(without(open), "act-quiet-start", {}, [{ at: ["quiet"], to: { from_ms: now_ms, need_s } }]);
+export function quietStarted(open: Open, now_ms: number, need_s: number, seen: ClockSeen = clockSeen()): Open {
+  return done(without(open), "act-quiet-start", {}, [{ at: ["quiet"], to: { ...quietFrom(now_ms, need_s, seen) } }]);
 }
 
 /** The same measurement with its quiet time from now on; one that has its quiet time stays as it is, and one of another day gives way. */
-export function withQuiet(open: Open, now_ms: number, need_s: number): Open {
-  return quietOfVisit(open, now_ms) ? open : { ...open, quiet: { from_ms: now_ms, need_s } };
+export function withQuiet(open: Open, now_ms: number, need_s: number, seen: ClockSeen = clockSeen()): Open {
+  return quietOfVisit(open, now_ms) ? open : { ...open, quiet: quietFrom(now_ms, need_s, seen) };
 }
 
-/** The quiet time ended now: what was waited until here is what counts. */
-export function quietStopped(open: Open, now_ms: number): Open {
+/** The quiet time ended now: what was waited until here is what counts, and what the clock does from here on does not. */
+export function quietStopped(open: Open, now_ms: number, seen: ClockSeen = clockSeen()): Open {
   if (!open.quiet) return open;
-  return done(without(open), "act-quiet-stop", {}, [{ at: ["quiet", "to_ms"], to: now_ms }]);
+  return done(without(withSteps(open, seen)), "act-quiet-stop", {}, [{ at: ["quiet", "to_ms"], to: now_ms }]);
 }
 
 /** A stopped quiet time goes on as if it had not been stopped. */
@@ -78,17 +89,21 @@ export function quietGoesOn(open: Open): Open {
   return open.quiet ? done(without(open), "act-quiet-go-on", {}, [{ at: ["quiet", "to_ms"] }]) : open;
 }
 
-/** By how many seconds the clock was set while it ran: what the draft knows of earlier pages, and what this page saw. */
-export function stepOf_s({ from_ms, step_s = 0 }: Quiet, steps: readonly ClockStep[]): number {
-  const since = steps.filter(({ found_ms, by_ms }) => from_ms < Math.max(found_ms, found_ms - by_ms));
-  return since.length === 0 ? step_s : Math.round(since.reduce((sum, { by_ms }) => sum + by_ms, 0) / 1000);
+/**
+ * A quiet time that knows by how much the clock was set while it ran: what the draft knows of earlier pages, and what this page saw
+ * since it looked last. Part of a second counts as time that was not waited. One that was stopped stays as it is.
+ */
+export function withSeen(quiet: Quiet, { page, steps }: ClockSeen): Quiet {
+  const fresh = steps.slice(quiet.page === page ? (quiet.page_steps ?? 0) : 0);
+  if (quiet.to_ms !== undefined || fresh.length === 0) return quiet;
+  const by_ms = fresh.reduce((sum, step) => sum + step.by_ms, 0);
+  return { ...quiet, step_s: (quiet.step_s ?? 0) + Math.ceil(by_ms / 1000), page, page_steps: steps.length };
 }
 
-/** The draft knows from now on by how much the clock was set while it ran; nothing is corrected by it. */
-export function withSteps(open: Open, steps: readonly ClockStep[]): Open {
-  const step_s = open.quiet && stepOf_s(open.quiet, steps);
-  if (!open.quiet || !step_s || step_s === open.quiet.step_s) return open;
-  return { ...open, quiet: { ...open.quiet, step_s } };
+/** The same, of the open measurement: from now on its draft knows. */
+export function withSteps(open: Open, seen: ClockSeen): Open {
+  const quiet = open.quiet && withSeen(open.quiet, seen);
+  return !quiet || quiet === open.quiet ? open : { ...open, quiet };
 }
 
 function hasReading({ measurement }: Open): boolean {
@@ -99,8 +114,8 @@ function hasReading({ measurement }: Open): boolean {
  * What the first reading writes down beside itself: the quiet time that was really waited, s. Nothing where minutes were typed
  * (they stand), where none ran in this visit, where it is not the first reading, or where the clock stands before the start.
  */
-export function restPatches(open: Open, at_ms: number): Patch[] {
-  const quiet = quietOfVisit(open, at_ms);
+export function restPatches(open: Open, at_ms: number, seen: ClockSeen = clockSeen()): Patch[] {
+  const quiet = quietOfVisit(withSteps(open, seen), at_ms);
   if (!quiet || open.measurement.rest_s !== undefined || hasReading(open)) return [];
   const rest_s = waited_s(quiet, at_ms);
   return rest_s === undefined ? [] : [{ at: ["measurement", "rest_s"], to: rest_s }];

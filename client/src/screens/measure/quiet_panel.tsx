@@ -4,7 +4,7 @@ import type { ComponentChildren, JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { say } from "../../contract/words";
 import { tenths, timeOfDay } from "../../parts/figures";
-import { clockSteps, useNow } from "../../parts/now";
+import { clockShown, useNow } from "../../parts/now";
 import { doubtOf } from "../round/quiet_running";
 import type { Keeping } from "./keeping";
 import type { Open } from "./open";
@@ -121,12 +121,8 @@ function Frame({ runs, children }: { runs: boolean; children: ComponentChildren 
 /** Not started, running or over, or stopped. */
 export function QuietPanel({ open, keeping, children }: Props): JSX.Element {
   const now_ms = useNow(open.quiet !== undefined && open.quiet.to_ms === undefined);
-  const quiet = quietOfVisit(open, Date.now());
+  const quiet = quietOfVisit(withSteps(open, clockShown()), Date.now());
   const runs = quiet !== undefined && quiet.to_ms === undefined;
-  const steps = clockSteps.value;
-  useEffect(() => {
-    if (runs && withSteps(keeping.head(), steps) !== keeping.head()) void keeping.act((head) => withSteps(head, steps));
-  }, [runs, steps]);
   return (
     <Frame runs={runs}>
       {!quiet && <NotStarted open={open} keeping={keeping}>{children}</NotStarted>}

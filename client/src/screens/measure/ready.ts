@@ -1,6 +1,7 @@
 /* Ready?: what four answers do to the open measurement. Row 0 of the next step (common practice): laboured breathing, collapse, a
    seizure, cold painful hind limbs: do not measure, help first. Pure; records and asks, and keeps nobody from measuring. */
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
+import { PAIN_BEFORE } from "./circumstances";
 import { without, withoutSheet, type Open } from "./open";
 import { done, type Patch } from "./undo";
 
@@ -29,16 +30,40 @@ function patch(at: (string | number)[], to: string[] | undefined): Patch {
   return to === undefined ? { at } : { at, to };
 }
 
-/** What follows from an answer: signs of distress, or pain as a circumstance. Only the answer in question is touched. */
-function consequences({ measurement, texts }: Open, ready: Ready, question: Question): Patch[] {
-  if (question === "no_pain") {
-    const pain: Circumstance = "in_pain_or_ill";
-    return [patch(["measurement", "circumstances"], listed(measurement.circumstances, pain, ready.no_pain === false))];
+/** Pain stands among the circumstances from a "no" on; a "yes" after it brings back what a person had ticked there before. */
+function painPatches({ measurement: { circumstances, ready }, texts }: Open, isFree: boolean): Patch[] {
+  const [pain, at]: [Circumstance, string[]] = ["in_pain_or_ill", ["measurement", "circumstances"]];
+  const [wasFree, isThere] = [ready?.no_pain !== false, circumstances?.includes(pain) === true];
+  if (!isFree) {
+    const before = isThere ? "ticked" : circumstances?.length === 0 ? "none" : "";
+    return [patch(at, listed(circumstances, pain, true)), ...(wasFree ? [{ at: [...PAIN_BEFORE], to: before }] : [])];
   }
-  if (question === "safe_to_handle") return [];
+  if (wasFree || !isThere || texts["pain_before"] === "ticked") return [];
+  return [patch(at, listed(circumstances, pain, false) ?? (texts["pain_before"] === "none" ? [] : undefined))];
+}
+
+/** Whether what was said here puts help first, whatever is seen elsewhere. One that sleeps on purpose is in no distress by that. */
+function saysHelp(ready: Ready | undefined, texts: Open["texts"]): boolean {
+  const asleep = texts["asleep"] === "yes";
+  return texts["help_now"] === "yes" || HELP_FIRST.some((one) => ready?.[one] === false && !(asleep && one === "awake"));
+}
+
+/** The sign of distress while something said here puts help first. One that stood there before is not for these answers to take away. */
+function distressPatches({ measurement: { signs, ready }, texts }: Open, isSeen: boolean): Patch[] {
   const distress: Sign = "distress";
-  const isSeen = texts["help_now"] === "yes" || HELP_FIRST.some((one) => ready[one] === false);
-  return [patch(["measurement", "signs"], listed(measurement.signs, distress, isSeen))];
+  const was = saysHelp(ready, texts);
+  const at = ["measurement", "signs"];
+  if (!isSeen) return was && texts["distress_before"] !== "yes" ? [patch(at, listed(signs, distress, false))] : [];
+  const before = { at: ["texts", "distress_before"], to: signs?.includes(distress) ? "yes" : "" };
+  return [patch(at, listed(signs, distress, true)), ...(was ? [] : [before])];
+}
+
+/** What follows from an answer: signs of distress, or pain as a circumstance. Only the answer in question is touched. */
+function consequences(open: Open, ready: Ready, question: Question): Patch[] {
+  if (question === "no_pain") return painPatches(open, ready.no_pain === true);
+  if (question === "safe_to_handle") return [];
+  if (question === "breathing_easy") return distressPatches(open, saysHelp(ready, open.texts));
+  return [...distressPatches(open, saysHelp(ready, { ...open.texts, asleep: "" })), { at: ["texts", "asleep"], to: "" }];
 }
 
 /** All four are answered with yes. */
@@ -59,8 +84,8 @@ export function answered(open: Open, question: Question, isYes: boolean): Open {
   const opens = QUESTIONS.every((one) => ready[one] === true);
   const asked: Patch[] = isYes || question === "no_pain" || question === "safe_to_handle" ? [] : [{ at: ["texts", "all_the_same"], to: "" }];
   const now = done(without(open), "act-ready", {}, [
-    { at: ["measurement", "ready"], to: ready },
     ...consequences(open, ready, question),
+    { at: ["measurement", "ready"], to: ready },
     ...asked,
     { at: ["part"], to: opens ? "calm" : "ready" },
   ]);
@@ -72,7 +97,7 @@ export function helpNow(open: Open): Open {
   return done(without(open), "act-ready", {}, [
     { at: ["texts", "help_now"], to: "yes" },
     { at: ["texts", "all_the_same"], to: "" },
-    patch(["measurement", "signs"], listed(open.measurement.signs, "distress", true)),
+    ...distressPatches(open, true),
   ]);
 }
 
@@ -80,7 +105,7 @@ export function helpNow(open: Open): Open {
 export function askedAgain(open: Open): Open {
   const left = Object.entries(open.measurement.ready ?? {}).filter(([question, isYes]) => isYes || !HELP_FIRST.some((one) => one === question));
   const ready: Patch = { at: ["measurement", "ready"], ...(left.length > 0 ? { to: Object.fromEntries(left) } : {}) };
-  return done(without(open), "act-ready", {}, [ready, { at: ["texts", "help_now"], to: "" }, patch(["measurement", "signs"], listed(open.measurement.signs, "distress", false))]);
+  return done(without(open), "act-ready", {}, [ready, { at: ["texts", "help_now"], to: "" }, ...distressPatches(open, false)]);
 }
 
 /** *Measure all the same*: the person decides; the answer and its sign stay in the record. */
@@ -90,10 +115,10 @@ export function allTheSame(open: Open): Open {
 
 /** It sleeps because it was made to: no sign of distress, and a number without a band. */
 export function sedatedOnPurpose(open: Open): Open {
-  const signs = listed(open.measurement.signs, "distress", open.measurement.ready?.breathing_easy === false);
   return done(without(open), "act-choice", { field: "field-state" }, [
     { at: ["measurement", "state"], to: "sedated" },
-    patch(["measurement", "signs"], signs),
+    ...distressPatches(open, open.measurement.ready?.breathing_easy === false),
+    { at: ["texts", "asleep"], to: "yes" },
     { at: ["texts", "all_the_same"], to: "yes" },
   ]);
 }

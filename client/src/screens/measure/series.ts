@@ -2,11 +2,12 @@
    a tapped pulse, a second look, finish.
    Pure: the open measurement in, the open measurement out. Limits come from the rule documents handed in; nothing is
    ever refused for being unlikely, and nothing here decides what a reading counts for. */
+import { clockSeen } from "../../parts/now";
 import { readWhole } from "./fields";
 import { inSetNow, setNow, toPart, without, type Numbers, type Open, type Reading, type Saying, type WhyStopped } from "./open";
 import { EMPTY_PAD, fieldsOf, isEmpty, type PadField } from "./pad";
 import { afterAll } from "./outcome";
-import { restPatches } from "./quiet";
+import { quietFrom, restPatches } from "./quiet";
 import type { Pulse } from "./pulse_tap";
 import { done } from "./undo";
 
@@ -196,7 +197,7 @@ export function markedIrregular(open: Open): Open {
 /** A quiet time of so many seconds begins now, within the same set; the readings go on when it is over. */
 export function secondLook(open: Open, now_ms: number, need_s: number): Open {
   const { sheet: _sheet, ...clear } = without(open);
-  const quiet = { at: ["quiet"], to: { from_ms: now_ms, need_s } };
+  const quiet = { at: ["quiet"], to: { ...quietFrom(now_ms, need_s, clockSeen()) } };
   return done(clear, "act-second-look", {}, [quiet, { at: ["finished"], to: false }, { at: ["part"], to: "readings" }]);
 }
 

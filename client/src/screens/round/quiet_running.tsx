@@ -5,17 +5,17 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { buzz } from "../../parts/buzz";
 import { timeOfDay } from "../../parts/figures";
-import { clockSteps, useNow } from "../../parts/now";
+import { clockShown, useNow } from "../../parts/now";
 import { QuietStrip, type QuietRow } from "../../parts/quiet_strip";
 import { openOf, type Open } from "../measure/open";
-import { clockOf, done_permille, left_s, quietNow, readyAt_ms, stepOf_s, waited_s, type Quiet } from "../measure/quiet";
+import { clockOf, done_permille, left_s, quietNow, readyAt_ms, waited_s, withSteps, type Quiet } from "../measure/quiet";
 import { thePhone } from "../place";
 import { useRead } from "../use_read";
 
-/** What must be known of the clock while this quiet time runs, as a sentence. */
+/** What must be known of the clock while this quiet time runs, as a sentence; of one that knows what this page saw of it. */
 export function doubtOf(quiet: Quiet, now_ms: number): string | undefined {
   if (waited_s(quiet, now_ms) === undefined) return say("quiet-before-start");
-  const step_s = stepOf_s(quiet, clockSteps.value);
+  const { step_s = 0 } = quiet;
   return step_s === 0 ? undefined : say("quiet-step", { by: step_s > 0 ? "forward" : "back", time: clockOf(Math.abs(step_s)) });
 }
 
@@ -58,7 +58,8 @@ interface Shown {
 
 function Strip({ opens, hidden, ...how }: Shown): JSX.Element | null {
   const now_ms = useNow(opens.some(({ quiet }) => quiet !== undefined));
-  const found = running(opens, now_ms);
+  const seen = clockShown();
+  const found = running(opens.map((open) => withSteps(open, seen)), now_ms);
   useBuzz(found.filter(({ quiet }) => left_s(quiet, now_ms) === 0).map(({ open }) => open.id));
   const rows = found.filter(({ open }) => open.id !== hidden).map(({ open, quiet }) => rowOf(open, quiet, now_ms));
   return <QuietStrip rows={rows} {...how} />;

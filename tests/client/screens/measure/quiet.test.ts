@@ -10,7 +10,7 @@ import { limits, RULES } from "../../../../client/src/screens/measure/judged.ts"
 import { draftOf, openOf, started, type Open } from "../../../../client/src/screens/measure/open.ts";
 import { digit } from "../../../../client/src/screens/measure/pad.ts";
 import {
-  clockOf, done_permille, left_s, quietGoesOn, quietNow, quietStarted, quietStopped, readyAt_ms, stepOf_s, waited_s, withQuiet, withSteps,
+  clockOf, done_permille, left_s, quietGoesOn, quietNow, quietStarted, quietStopped, readyAt_ms, restPatches, waited_s, withQuiet, withSteps,
 } from "../../../../client/src/screens/measure/quiet.ts";
 import { added, attempted, secondLook } from "../../../../client/src/screens/measure/series.ts";
 import { quietNeed_s } from "../../../../client/src/screens/measure/quiet_need.ts";
@@ -140,14 +140,91 @@ describe("the clock", () => {
     expect(stepBetween(at(HOUR_MS, 0), at(0, 1000), true)).toBe(-HOUR_MS - 1000);
   });
 
-  it("is told of quiet times that ran then, kept in the draft, and corrects nothing", () => {
-    const step = { found_ms: T0 + 10_000, by_ms: 61_000 };
-    const before = quietOf(runs());
-    expect(stepOf_s(before, [step])).toBe(61);
-    expect(stepOf_s({ from_ms: T0 + 10_000, need_s: 600 }, [step])).toBe(0);
-    const known = withSteps(runs(), [step]);
-    expect(quietOf(known)).toEqual({ ...before, step_s: 61 });
-    expect(left_s(quietOf(known), T0 + 11_000)).toBe(left_s(before, T0 + 11_000));
-    expect(stepOf_s(quietOf(openOf(JSON.parse(JSON.stringify(draftOf(known, T0))))), [])).toBe(61);
+  it("is told of quiet times that ran then, and kept in the draft", () => {
+    const known = withSteps(runs(), { page: 1, steps: [{ by_ms: 61_000 }] });
+    expect(quietOf(known)).toMatchObject({ from_ms: T0 + 1000, need_s: 600, step_s: 61 });
+    expect(quietOf(openOf(JSON.parse(JSON.stringify(draftOf(known, T0))))).step_s).toBe(61);
+    expect(withSteps(known, { page: 1, steps: [{ by_ms: 61_000 }] })).toBe(known);
+  });
+});
+
+/*
+ * What was waited is never overstated, whatever the clock did meanwhile. Worked by hand: real time is what passed; the wall is what the
+ * phone's clock said. Minutes throughout.
+ */
+describe("a clock that was set in mid quiet time", () => {
+  const step = (minutes: number) => ({ by_ms: minutes * MINUTE_MS });
+  const seen = (page: number, ...steps: { by_ms: number }[]) => ({ page, steps });
+  const START = T0 + 1000;
+  /** What the first reading writes down, in minutes, when the wall says so many since the start. */
+  const restOf = (open: Open, wall_min: number): number | undefined => {
+    const { rest_s } = withReading(open, "152", START + wall_min * MINUTE_MS).measurement;
+    return rest_s === undefined ? undefined : rest_s / 60;
+  };
+
+  it("forward by 60 after 3 real minutes: the reading at 5 real ones writes down 5, and 5 are left of 10", () => {
+    const now = withSteps(runs(), seen(1, step(60)));
+    expect(restOf(now, 65)).toBe(5);
+    expect(left_s(quietOf(now), START + 65 * MINUTE_MS)).toBe(300);
+    expect(waited_s(quietOf(now), START + 65 * MINUTE_MS)).toBe(300);
+    expect(done_permille(quietOf(now), START + 65 * MINUTE_MS)).toBe(500);
+    expect(readyAt_ms(quietOf(now))).toBe(START + 70 * MINUTE_MS);
+  });
+
+  it("back by 4 after 6 real minutes: the reading at 8 real ones writes down the 4 that the wall shows, never more than 8", () => {
+    expect(restOf(withSteps(runs(), seen(1, step(-4))), 4)).toBe(4);
+  });
+
+  it("forward by mistake and back again: what passed is what counts", () => {
+    expect(restOf(withSteps(runs(), seen(1, step(60), step(-60))), 7)).toBe(7);
+  });
+
+  it("set once on a page that was killed and once on the next: both count, each once", () => {
+    const killed = withSteps(runs(), seen(1, step(30)));
+    const both = withSteps(withSteps(killed, seen(2, step(20))), seen(2, step(20)));
+    expect(quietOf(both).step_s).toBe(50 * 60);
+    expect(restOf(both, 55)).toBe(5);
+  });
+
+  it("set before it began: neither told nor counted, also where it was set back behind the start and forward again later", () => {
+    const begun = quietStarted(open(), START, 600, seen(1, step(-60)));
+    expect(withSteps(begun, seen(1, step(-60)))).toBe(begun);
+    const forward = withSteps(begun, seen(1, step(-60), step(10)));
+    expect(quietOf(forward).step_s).toBe(600);
+    expect(restOf(forward, 15)).toBe(5);
+  });
+
+  it("of half a second beyond the second: rounded so that less was waited", () => {
+    expect(quietOf(withSteps(runs(), seen(1, { by_ms: 2500 }))).step_s).toBe(3);
+    expect(quietOf(withSteps(runs(), seen(1, { by_ms: -2500 }))).step_s).toBe(-2);
+  });
+
+  it("forward by more than was waited by the wall: nothing was, and never less than nothing", () => {
+    expect(restOf(withSteps(runs(), seen(1, step(60))), 30)).toBe(0);
+  });
+
+  it("back behind the start: not known, and nothing is written down", () => {
+    expect(restOf(withSteps(runs(), seen(1, step(-60))), -50)).toBeUndefined();
+  });
+
+  it("after it was stopped: what was waited until then stays", () => {
+    const stopped = quietStopped(runs(), START + 3 * MINUTE_MS, seen(1));
+    expect(withSteps(stopped, seen(1, step(60)))).toBe(stopped);
+    expect(restOf(stopped, 65)).toBe(3);
+    expect(restOf(withSteps(quietGoesOn(stopped), seen(1, step(60))), 65)).toBe(5);
+  });
+
+  it("before it was stopped, and seen only then: the stop knows of it", () => {
+    expect(restOf(quietStopped(runs(), START + 65 * MINUTE_MS, seen(1, step(60))), 70)).toBe(5);
+  });
+
+  it("seen by nobody but the reading itself", () => {
+    expect(restPatches(runs(), START + 65 * MINUTE_MS, seen(1, step(60)))).toEqual([{ at: ["measurement", "rest_s"], to: 300 }]);
+  });
+
+  it("by hours: the quiet time is still of this visit", () => {
+    const now = withSteps(runs(), seen(1, step(24 * 60)));
+    expect(quietNow(now, START + (24 * 60 + 5) * MINUTE_MS)).toBeDefined();
+    expect(restOf(now, 24 * 60 + 5)).toBe(5);
   });
 });

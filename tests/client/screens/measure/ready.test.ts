@@ -10,7 +10,7 @@ import { judged } from "../../../../client/src/screens/measure/judged.ts";
 import { started, type Open } from "../../../../client/src/screens/measure/open.ts";
 import { afterAll, asksNotToday, isNoteLong, notToday, reasonsNow, withNote } from "../../../../client/src/screens/measure/outcome.ts";
 import {
-  allTheSame, answered, askedAgain, helpFirst, isReady, QUESTIONS, sedatedOnPurpose, type Question,
+  allTheSame, answered, askedAgain, helpFirst, helpNow, isReady, QUESTIONS, sedatedOnPurpose, type Question,
 } from "../../../../client/src/screens/measure/ready.ts";
 import { wentOn } from "../../../../client/src/screens/measure/series.ts";
 import { undone } from "../../../../client/src/screens/measure/undo.ts";
@@ -66,6 +66,8 @@ describe("four answers", () => {
     const now = sedatedOnPurpose(say(open(), false, "awake"));
     expect([now.measurement.state, now.measurement.signs, helpFirst(now), problem(now)]).toEqual(["sedated", undefined, undefined, undefined]);
     expect(sedatedOnPurpose(say(open(), false, "awake", "breathing_easy")).measurement.signs).toEqual(["distress"]);
+    expect(say(now, true, "breathing_easy").measurement.signs).toBeUndefined();
+    expect(say(now, false, "awake").measurement.signs).toEqual(["distress"]);
   });
 
   it("record pain as a circumstance, and only that one", () => {
@@ -73,6 +75,46 @@ describe("four answers", () => {
     expect(hurt.measurement.circumstances).toEqual(["examined", "in_pain_or_ill"]);
     expect(say(hurt, true, "no_pain").measurement.circumstances).toEqual(["examined"]);
     expect(problem(hurt)).toBeUndefined();
+  });
+});
+
+describe("an answer that is changed", () => {
+  const circumstances = (now: Open): unknown => now.measurement.circumstances;
+
+  it("to free of pain drops nothing that was answered by hand: none of these, or pain itself", () => {
+    expect(circumstances(say(noneOfThem(open()), true, "no_pain"))).toEqual([]);
+    expect(circumstances(say(toggled(open(), "in_pain_or_ill"), true, "no_pain"))).toEqual(["in_pain_or_ill"]);
+    expect(circumstances(say(say(noneOfThem(open()), false, "no_pain"), true, "no_pain"))).toEqual([]);
+    expect(circumstances(say(say(toggled(open(), "in_pain_or_ill"), false, "no_pain"), true, "no_pain"))).toEqual(["in_pain_or_ill"]);
+  });
+
+  it("to free of pain takes back the pain it had put there, and what was ticked by hand since stays", () => {
+    const hurt = say(open(), false, "no_pain");
+    expect(circumstances(say(hurt, true, "no_pain"))).toBeUndefined();
+    expect(circumstances(say(toggled(hurt, "travelled"), true, "no_pain"))).toEqual(["travelled"]);
+    const again = toggled(toggled(hurt, "in_pain_or_ill"), "in_pain_or_ill");
+    expect(circumstances(say(again, true, "no_pain"))).toEqual(["in_pain_or_ill"]);
+    expect(circumstances(say(noneOfThem(hurt), true, "no_pain"))).toEqual([]);
+    expect(circumstances(say(say(say(say(noneOfThem(open()), false, "no_pain"), true, "no_pain"), false, "no_pain"), true, "no_pain"))).toEqual([]);
+  });
+
+  it("is taken back whole by one undo", () => {
+    const hurt = say(noneOfThem(open()), false, "no_pain");
+    expect(undone(say(hurt, true, "no_pain"))[0]).toEqual(hurt);
+    expect(circumstances(undone(hurt)[0])).toEqual([]);
+  });
+
+  it("leaves distress that was seen elsewhere", () => {
+    const seen = open();
+    const before: Open = { ...seen, measurement: { ...seen.measurement, signs: ["distress"] } };
+    const signs = (now: Open): unknown => now.measurement.signs;
+    expect(signs(say(before, true, "breathing_easy", "awake"))).toEqual(["distress"]);
+    expect(signs(say(say(before, false, "breathing_easy"), true, "breathing_easy"))).toEqual(["distress"]);
+    expect(signs(askedAgain(helpNow(before)))).toEqual(["distress"]);
+    expect(signs(askedAgain(say(before, false, "awake")))).toEqual(["distress"]);
+    expect(signs(sedatedOnPurpose(say(before, false, "awake")))).toEqual(["distress"]);
+    expect(signs(askedAgain(helpNow(open())))).toBeUndefined();
+    expect(signs(askedAgain(helpNow(say(open(), false, "awake"))))).toBeUndefined();
   });
 });
 
