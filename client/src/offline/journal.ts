@@ -13,9 +13,9 @@ import { bagsOf, patientsOf, visitsOf } from "./projection.ts";
 import { type Opened, readDrafts, readForms, readKnown, readOutbox } from "./reading.ts";
 import { OUTBOX, practiceLayout } from "./rows.ts";
 import { type Sending, sending } from "./sending.ts";
-import { readSetting, settingRow } from "./settings.ts";
+import { readSetting, settingName, settingRow } from "./settings.ts";
 import { type Place, readPlace, signIn } from "./sign_in.ts";
-import { NOT_TRYING, type Trying, statusNow } from "./status.ts";
+import { isSameStatus, NOT_TRYING, type Trying, statusNow } from "./status.ts";
 import type { Pace } from "./pace.ts";
 import { type Outcome, syncOnce } from "./sync.ts";
 import { type Shelf, readBasis, readMeta, syncStore } from "./sync_store.ts";
@@ -89,11 +89,11 @@ class OpenPhone implements Types.Phone {
     return this.who.value === undefined ? [] : readForms(this.#shelfOrThrow());
   }
 
-  keepDraft(draft: Types.Draft): Promise<void> {
+  keepDraft(draft: Types.Draft, ifThere = false): Promise<void> {
     return this.#inOrder(async () => {
       const { id, updatedMs, content } = draft;
       const box = await seal(this.#shelfOrThrow().key, "drafts", id, { updatedMs, content });
-      await writes.putDraft(this.#outbox, { id, box });
+      await (ifThere ? writes.rewriteDraft : writes.putDraft)(this.#outbox, { id, box });
     });
   }
 
@@ -101,8 +101,8 @@ class OpenPhone implements Types.Phone {
     return this.#inOrder(() => writes.removeDraft(this.#outbox, id));
   }
 
-  async file(parts: Types.LetterParts, draftId?: string): Promise<Types.Filed> {
-    const filed = await this.#inOrder(() => this.#fileNow(parts, draftId));
+  async file(parts: Types.LetterParts, draftId?: string, setting?: string): Promise<Types.Filed> {
+    const filed = await this.#inOrder(() => this.#fileNow(parts, draftId, setting));
     await this.#recount(); // whoever waited for the filing must not read the count from before it
     void this.#sending.ask("filed");
     void this.#askToBeKept();
@@ -159,8 +159,9 @@ class OpenPhone implements Types.Phone {
     await this.#recount();
   }
 
-  async #fileNow(parts: Types.LetterParts, draftId?: string): Promise<Types.Filed> {
-    const { key, practiceDatabase } = this.#shelfOrThrow();
+  async #fileNow(parts: Types.LetterParts, draftId?: string, setting?: string): Promise<Types.Filed> {
+    const shelf = this.#shelfOrThrow();
+    const { key, practiceDatabase } = shelf;
     const who = this.who.value as Types.SignedIn;
     const clockOffset = (await readMeta(this.#outbox, "clock_offset_ms"))?.value;
     const made = await makeLetter(parts, {
@@ -173,7 +174,7 @@ class OpenPhone implements Types.Phone {
     const { letter, sha, bytes } = made;
     const box = await sealBytes(key, "entries", letter.id, bytes);
     const row = { id: letter.id, practice: who.practice, sha, state: "waiting" as const, tries: 0, box };
-    const number = await writes.addEntry(this.#outbox, row, draftId);
+    const number = await writes.addEntry(this.#outbox, row, draftId, setting && settingName(shelf, setting));
     return { id: letter.id, number, sha, letter };
   }
 
@@ -293,6 +294,6 @@ class OpenPhone implements Types.Phone {
   async #countAndShow(mine: number): Promise<void> {
     const status = await statusNow(this.#outbox, this.#place?.key, this.#trying, this.status.value);
     if (mine !== this.#counts) return this.#latestCount;
-    this.status.value = status;
+    if (!isSameStatus(status, this.status.value)) this.status.value = status;
   }
 }

@@ -188,11 +188,14 @@ export interface Phone {
   drafts(): Promise<Draft[]>;
   /** Half-typed forms, newest first. Kept, dropped and filed like any draft. */
   forms(): Promise<Draft[]>;
-  /** Resolves when the draft is flushed to the phone's disk: only then may the screen show what was typed as kept. */
-  keepDraft(draft: Draft): Promise<void>;
+  /**
+   * Resolves when the draft is flushed to the phone's disk: only then may the screen show what was typed as kept.
+   * `ifThere`: nothing is written where it was filed or dropped meanwhile.
+   */
+  keepDraft(draft: Draft, ifThere?: boolean): Promise<void>;
   dropDraft(id: string): Promise<void>;
-  /** Resolves when the letter is flushed to disk and the draft is gone, both in one transaction. */
-  file(parts: LetterParts, draftId?: string): Promise<Filed>;
+  /** Resolves when the letter is flushed to disk and the draft is gone, and the setting of this name with it: one transaction. */
+  file(parts: LetterParts, draftId?: string, setting?: string): Promise<Filed>;
   /** Own entries of this practice, newest first. */
   outbox(): Promise<OutboxEntry[]>;
   /** By latest visit, newest first, then by name. */

@@ -19,6 +19,11 @@ export async function readSetting({ key, outbox }: Shelf, name: string): Promise
   return found?.box && open(key, "meta", row, found.box);
 }
 
+/** The name of a setting's row, for the pen. */
+export function settingName({ key }: Shelf, name: string): string {
+  return rowName(key.practice, name);
+}
+
 /** By practice: two practices on one phone must not write over each other's. */
 function rowName(practice: string, name: string): string {
   return `own:${practice}/${name}`;

@@ -39,6 +39,12 @@ export async function statusNow(
   }));
 }
 
+/** Whether a screen that shows `one` need not be drawn anew for `other`: most commits are a key of the pad and change no count. */
+export function isSameStatus(one: Status, other: Status): boolean {
+  const names = Object.keys({ ...one, ...other }) as (keyof Status)[];
+  return names.every((name) => one[name] === other[name]);
+}
+
 async function readStatus(outbox: Database, key: DataKey | undefined, trying: Trying): Promise<Status> {
   const { unsent, own, needsYou, oldest, facts } = await count(outbox, key);
   const oldestMs = oldest === undefined ? undefined : await filedMs(oldest, key);

@@ -10,9 +10,9 @@ import { makeLetter } from "./letter_bytes.ts";
 import type * as Types from "./phone_types.ts";
 import { bagsOf, patientsOf, visitsOf } from "./projection.ts";
 import { type Opened, readDrafts, readForms, readKnown, readOutbox } from "./reading.ts";
-import { readSetting, settingRow } from "./settings.ts";
+import { readSetting, settingName, settingRow } from "./settings.ts";
 import type { Shelf } from "./sync_store.ts";
-import { TRAINING, type TrainingStore, openTrainingStore } from "./training_store.ts";
+import { type NewRow, TRAINING, type TrainingStore, openTrainingStore } from "./training_store.ts";
 import { PhoneTrouble } from "./trouble.ts";
 import * as writes from "./writes.ts";
 
@@ -58,13 +58,14 @@ class OpenTraining implements TrainingPhone {
 
   async fill(): Promise<void> {
     if ((await readOutbox(this.#shelf)).length > 0) return;
-    for (const sample of this.#samples) await this.file(sample);
+    await this.#inOrder(async () => this.#store.fill(await this.#sampleRows(), false));
   }
 
   async startAnew(): Promise<void> {
-    await this.#inOrder(() => this.#store.empty());
-    this.#opened = new Map();
-    await this.fill();
+    await this.#inOrder(async () => {
+      await this.#store.fill(await this.#sampleRows(), true);
+      this.#opened = new Map();
+    });
   }
 
   async drafts(): Promise<Types.Draft[]> {
@@ -75,10 +76,10 @@ class OpenTraining implements TrainingPhone {
     return this.who.value === undefined ? [] : readForms(this.#shelf);
   }
 
-  keepDraft({ id, updatedMs, content }: Types.Draft): Promise<void> {
+  keepDraft({ id, updatedMs, content }: Types.Draft, ifThere = false): Promise<void> {
     return this.#inOrder(async () => {
       const box = await seal(this.#store.key, "drafts", id, { updatedMs, content });
-      await writes.putDraft(this.#store.database, { id, box });
+      await (ifThere ? writes.rewriteDraft : writes.putDraft)(this.#store.database, { id, box });
     });
   }
 
@@ -86,8 +87,8 @@ class OpenTraining implements TrainingPhone {
     return this.#inOrder(() => writes.removeDraft(this.#store.database, id));
   }
 
-  file(parts: Types.LetterParts, draftId?: string): Promise<Types.Filed> {
-    return this.#inOrder(() => this.#fileNow(parts, draftId));
+  file(parts: Types.LetterParts, draftId?: string, setting?: string): Promise<Types.Filed> {
+    return this.#inOrder(() => this.#fileNow(parts, draftId, setting));
   }
 
   async outbox(): Promise<Types.OutboxEntry[]> {
@@ -129,15 +130,23 @@ class OpenTraining implements TrainingPhone {
     this.#store.database.letGo();
   }
 
-  async #fileNow(parts: Types.LetterParts, draftId?: string): Promise<Types.Filed> {
+  async #fileNow(parts: Types.LetterParts, draftId?: string, setting?: string): Promise<Types.Filed> {
+    const { row, letter } = await this.#made(parts, draftId !== undefined && isId(draftId) ? draftId : newId());
+    const number = await writes.addEntry(this.#store.database, row, draftId, setting && settingName(this.#shelf, setting));
+    return { id: letter.id, number, sha: row.sha, letter };
+  }
+
+  /** A letter of training, and its row ready to be written. */
+  async #made(parts: Types.LetterParts, id: string): Promise<{ row: NewRow; letter: Types.Letter }> {
     const author = this.who.value?.person;
     if (author === undefined) throw new PhoneTrouble("sign_in_needed");
-    const id = draftId !== undefined && isId(draftId) ? draftId : newId();
     const { letter, sha, bytes } = await makeLetter(parts, { id, author, basis: 0, nowMs: Date.now() });
     const box = await sealBytes(this.#store.key, "entries", letter.id, bytes);
-    const row = { id: letter.id, practice: TRAINING, sha, state: "training" as const, tries: 0, box };
-    const number = await writes.addEntry(this.#store.database, row, draftId);
-    return { id: letter.id, number, sha, letter };
+    return { row: { id: letter.id, practice: TRAINING, sha, state: "training", tries: 0, box }, letter };
+  }
+
+  #sampleRows(): Promise<NewRow[]> {
+    return Promise.all(this.#samples.map(async (sample) => (await this.#made(sample, newId())).row));
   }
 
   /** One write after the other, in the order they were asked for. */

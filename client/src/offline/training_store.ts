@@ -5,7 +5,7 @@
 import type { DataKey } from "./boxes.ts";
 import { makeDataKey, openDataKey } from "./data_keys.ts";
 import { type Database, database, inOneReading, inOneTransaction } from "./database.ts";
-import { OUTBOX, type Layout, type WrapRow, practiceLayout } from "./rows.ts";
+import { type EntryRow, OUTBOX, type Layout, type WrapRow, practiceLayout } from "./rows.ts";
 import { PhoneTrouble } from "./trouble.ts";
 import * as writes from "./writes.ts";
 
@@ -22,11 +22,17 @@ const LAYOUT: Layout = {
   },
 };
 
+/** An entry not numbered yet. */
+export type NewRow = Omit<EntryRow, "number">;
+
 export interface TrainingStore {
   readonly database: Database;
   readonly key: DataKey;
-  /** Takes every entry, draft and setting away; the key stays. */
-  empty(): Promise<void>;
+  /**
+   * Files the samples, all of them or none, where nothing has been filed yet. `isAnew` takes every entry, draft and setting away
+   * first, in the same transaction; the key stays.
+   */
+  fill(samples: readonly NewRow[], isAnew: boolean): Promise<void>;
 }
 
 /** @throws PhoneTrouble like any store of this phone */
@@ -36,7 +42,7 @@ export async function openTrainingStore(): Promise<TrainingStore> {
     own.letGo();
     throw thrown instanceof PhoneTrouble ? thrown : new PhoneTrouble("lost");
   });
-  return { database: own, key, empty: () => emptyAll(own) };
+  return { database: own, key, fill: (samples, isAnew) => fillOnce(own, samples, isAnew) };
 }
 
 async function keyOf(own: Database): Promise<DataKey> {
@@ -48,8 +54,12 @@ function wraps(own: Database): Promise<WrapRow[]> {
   return inOneReading(own, ["keys"], (connection) => connection.getAll("keys"));
 }
 
-function emptyAll(own: Database): Promise<void> {
+function fillOnce(own: Database, samples: readonly NewRow[], isAnew: boolean): Promise<void> {
   return inOneTransaction(own, ["entries", "drafts", "meta"], ({ entries, drafts, meta }) => {
-    for (const store of [entries, drafts, meta]) store.clear();
+    if (isAnew) for (const store of [entries, drafts, meta]) store.clear();
+    const filed = entries.count(); // asked inside: another window may have filled it meanwhile
+    filed.onsuccess = () => {
+      if (filed.result === 0) for (const sample of samples) entries.add(sample);
+    };
   });
 }

@@ -11,13 +11,24 @@ import { PhoneTrouble } from "./trouble.ts";
 export async function putDraft(outbox: Database, row: DraftRow): Promise<void> {
   let isFiled = false;
   await inOneTransaction(outbox, ["entries", "drafts"], ({ entries, drafts }) => {
+    drafts.put(row); // asked together with the question whether it may stay: a second way to the disk would delay every key
     const filed = entries.index("by_id").getKey(row.id);
     filed.onsuccess = () => {
       isFiled = filed.result !== undefined;
-      if (!isFiled) drafts.put(row);
+      if (isFiled) drafts.delete(row.id);
     };
   });
   if (isFiled) throw new PhoneTrouble("already_filed");
+}
+
+/** Rewrites a draft that lies there still: one that was filed or dropped meanwhile stays gone. */
+export function rewriteDraft(outbox: Database, row: DraftRow): Promise<void> {
+  return inOneTransaction(outbox, ["drafts"], ({ drafts }) => {
+    const there = drafts.getKey(row.id);
+    there.onsuccess = () => {
+      if (there.result !== undefined) drafts.put(row);
+    };
+  });
 }
 
 export function removeDraft(outbox: Database, id: string): Promise<void> {
@@ -27,14 +38,16 @@ export function removeDraft(outbox: Database, id: string): Promise<void> {
 }
 
 /**
- * Adds an entry and removes its draft in one transaction, and answers the entry's number.
+ * Adds an entry and removes what it was made from, its draft and a setting, in one transaction; answers the entry's number.
  * The same entry twice is one entry: a repeat after a lost connection finds what the first try wrote.
  * @throws PhoneTrouble `already_filed` when another letter has this id
  */
-export async function addEntry(outbox: Database, row: Omit<EntryRow, "number">, draft?: string): Promise<number> {
+export async function addEntry(outbox: Database, row: Omit<EntryRow, "number">, draft?: string, setting?: string): Promise<number> {
   let number = 0;
-  await inOneTransaction(outbox, ["entries", "drafts"], ({ entries, drafts }) => {
+  const stores = ["entries", "drafts", ...(setting === undefined ? [] : (["meta"] as const))] as const;
+  await inOneTransaction<"entries" | "drafts" | "meta">(outbox, stores, ({ entries, drafts, meta }) => {
     if (draft !== undefined) drafts.delete(draft);
+    if (setting !== undefined) meta.delete(setting);
     const found = entries.index("by_id").get(row.id) as IDBRequest<EntryRow | undefined>;
     found.onsuccess = () => {
       if (found.result?.sha === row.sha) number = found.result.number;

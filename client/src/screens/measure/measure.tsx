@@ -5,6 +5,7 @@ import { useEffect, useMemo, useState } from "preact/hooks";
 import { hasWords, say } from "../../contract/words";
 import { Head } from "../../parts/head";
 import { Problems } from "../../parts/problems";
+import { Still } from "../../parts/still";
 import { kebab } from "../../parts/word_ids";
 import { CalmPart } from "./calm_part";
 import { useClockKept } from "./clock_kept";
@@ -75,21 +76,27 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   }, [title, isWrong]);
   return (
     <div class={open.part === "readings" ? "page still" : "page"}>
-      <Head unsent={status.unsent} help={open.part} below={markBelow(open)}>
-        <div class="head-measure">
-          <a class="link back" href="#/round" aria-label={say("back-to-patients")}>
-            ‹
-          </a>
-          <WhoMeasured open={open} />
-        </div>
-      </Head>
+      <Still on={[status.unsent, open.part, open.name, open.mark, open.measurement]} draw={() => <MeasureHead open={open} unsent={status.unsent} />} />
       <main class="main measure" id="content" tabIndex={-1}>
         <Unkept keeper={keeper} />
         <QuietInVisit open={open} />
-        {!isCovered(open) && <Folds open={open} keeping={keeping} />}
+        {!isCovered(open) && <Still on={shownOf(open)} draw={() => <Folds open={open} keeping={keeping} />} />}
         <PartNow open={open} keeping={keeping} />
       </main>
     </div>
+  );
+}
+
+function MeasureHead({ open, unsent }: { open: Open; unsent: number }): JSX.Element {
+  return (
+    <Head unsent={unsent} help={open.part} below={markBelow(open)}>
+      <div class="head-measure">
+        <a class="link back" href="#/round" aria-label={say("back-to-patients")}>
+          ‹
+        </a>
+        <WhoMeasured open={open} />
+      </div>
+    </Head>
   );
 }
 
@@ -110,6 +117,11 @@ function Unkept({ keeper }: { keeper: Keeper<Open> }): JSX.Element | null {
 /** Something lies over the whole part, and the way on is by its own keys alone. */
 function isCovered(open: Open): boolean {
   return open.part === "readings" ? open.sheet !== undefined : open.part === "ready" && helpFirst(open) !== undefined;
+}
+
+/** What the folds are drawn from: while readings are taken their words alone, so that a digit draws them not anew. */
+function shownOf(open: Open): readonly unknown[] {
+  return open.part === "readings" ? [open.part, open.finished] : [open];
 }
 
 const PARTS: readonly Part[] = ["ready", "calm", "cuff", "readings", "result"];

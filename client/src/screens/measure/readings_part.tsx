@@ -5,10 +5,11 @@ import { say } from "../../contract/words";
 import { newId } from "../../offline/journal";
 import { KeptInput } from "../../parts/kept_input";
 import { NumberPad, type Key } from "../../parts/number_pad";
+import { Still } from "../../parts/still";
 import { theWake } from "../../parts/wake";
 import { judged, limits } from "./judged";
 import type { Keeping } from "./keeping";
-import { setNow, without, type Open } from "./open";
+import { setNow, without, type CuffSet, type Open } from "./open";
 import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
 import { ReadingsSheet } from "./readings_sheet";
 import { offersSecondLook, SecondLook } from "./second_look";
@@ -85,7 +86,7 @@ export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }
   return (
     <section class="readings" aria-label={say("part-readings")} onPointerDown={stayAwake} onKeyDown={stayAwake}>
       {urgent && <UrgentFolded urgent={urgent} />}
-      <Seen open={open} urgent={urgent !== undefined} />
+      <Still on={[open.measurement, open.said, open.problem, open.quiet, urgent]} draw={() => <Seen open={open} urgent={urgent !== undefined} />} />
       {open.sheet && <Said open={open} />}
       {open.sheet ? <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} /> : <Keys open={open} keeping={keeping} />}
     </section>
@@ -94,24 +95,39 @@ export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }
 
 function Keys({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
   const { readings, method } = setNow(open);
+  const isPutBack = readings[readings.length - 1]?.set_aside !== undefined;
+  const begun = Boolean(open.pad.texts[open.pad.field]?.trim());
   return (
     <div class="keys-foot">
       <Said open={open} />
       <PadFields open={open} keeping={keeping} />
       <Unkept keeping={keeping} />
-      <NumberPad
-        several={method === "oscillometric"}
-        begun={Boolean(open.pad.texts[open.pad.field]?.trim())}
-        latest={readings[readings.length - 1]?.set_aside ? "put_back" : "set_aside"}
-        onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
-        onKey={(key) => {
-          const [at_ms, id] = [Date.now(), newId()];
-          keeping.act((head) => pressed(key, head, at_ms, id));
-        }}
-        onAdd={() => add(keeping)}
-      />
-      <Below open={open} keeping={keeping} />
+      <Still on={[keeping, method, begun, isPutBack]} draw={() => <Pad method={method} begun={begun} isPutBack={isPutBack} keeping={keeping} />} />
+      <Still on={[keeping, open.measurement, open.quiet]} draw={() => <Below open={open} keeping={keeping} />} />
     </div>
+  );
+}
+
+interface PadProps {
+  method: CuffSet["method"];
+  begun: boolean;
+  isPutBack: boolean;
+  keeping: Keeping;
+}
+
+function Pad({ method, begun, isPutBack, keeping }: PadProps): JSX.Element {
+  return (
+    <NumberPad
+      several={method === "oscillometric"}
+      begun={begun}
+      latest={isPutBack ? "put_back" : "set_aside"}
+      onDigit={(text) => keeping.act((head) => ({ ...without(head), pad: digit(head.pad, text, fieldsOf(setNow(head).method)) }))}
+      onKey={(key) => {
+        const [at_ms, id] = [Date.now(), newId()];
+        keeping.act((head) => pressed(key, head, at_ms, id));
+      }}
+      onAdd={() => add(keeping)}
+    />
   );
 }
 

@@ -1,13 +1,13 @@
 /* What is seen above the keys: the verdict in words and shape, how many more, the row of readings and the newest value.
    Mean, edges and category stay hidden here unless the practice shows them: seeing them steers what people set aside. */
 import type { JSX } from "preact";
+import { useEffect, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { Guide } from "../../parts/guide";
 import { Series } from "../../parts/series";
 import { seriesShape, type Revealed } from "../../parts/series_shape";
 import { VerdictShape } from "../../parts/verdict_shape";
 import type { Assessment } from "../../rules/assessment";
-import { useRead } from "../use_read";
 import { thePhone } from "../place";
 import { SHOW_MEAN } from "../phone/show_mean";
 import { judged, mayCount, RULES, standingOf } from "./judged";
@@ -21,9 +21,13 @@ const ROW = { width: 232, height: 76 };
 /** Attempts in a row without a number after which it is asked why. No limit of a rule: a hint to look at animal and probe. */
 const WITHOUT_NUMBER = 3;
 
-/** Whether this practice shows mean and category while measuring; no until it is read. */
+/** Whether this practice shows mean and category while measuring; no until it is read. Read once: each digit is a commit too. */
 function useShowsMean(): boolean {
-  return useRead(() => thePhone().recall(SHOW_MEAN)) === true;
+  const [shows, setShows] = useState(false);
+  useEffect(() => {
+    thePhone().recall(SHOW_MEAN).then((kept) => setShows(kept === true), () => undefined);
+  }, []);
+  return shows;
 }
 
 /** Whether the latest attempts gave no number, however often it was tried. */
