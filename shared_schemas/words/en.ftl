@@ -110,6 +110,7 @@ draft-line = { $name }: { $n ->
    *[other] { $n } readings
   }
 draft-continue = Continue { $name }
+draft-begun = begun { $when }
 measure = Measure
 measure-unknown = Measure first, choose the animal later
 measure-a-dog = A dog
@@ -507,6 +508,13 @@ bruises-ask = Bruises or bleeds easily
 bruises-no = No
 bruises-yes = Yes
 change-kept = Saved on this phone.
+meanwhile-changed = Somebody changed this animal since you began.
+meanwhile-taken = Taken over from there, since you changed nothing in it: { $fields }.
+meanwhile-both = { $field }. Here: { $here }. Saved meanwhile: { $there }.
+meanwhile-keep = Keep { $text }
+meanwhile-take = Take { $text }
+meanwhile-nothing = nothing
+ask-meanwhile = { $field }: choose which of the two stands
 
 measured-last = Measured last
 measured-last-line = { $how } · { $when }
@@ -621,6 +629,7 @@ training-not-filed = Training: not filed in the record.
 state-training = Training only
 help-back = Back
 install-title = On the home screen
+install-first = First, on the home screen
 install-why = Do this before the first entry: the app on the home screen keeps its own store, apart from the browser's, and browsers clear what belongs to a tab sooner.
 install-ask = Put it on the home screen
 install-share = Tap the browser's share button, then Add to Home Screen. Open the app from there.

@@ -10,12 +10,18 @@ export interface Problem {
   sentence: string;
 }
 
+interface Props {
+  problems: readonly Problem[];
+  /** Where problems are looked for at each key: what changes when they are asked for or are others, and at no other key. */
+  asked?: unknown;
+}
+
 /** The summary; takes the focus each time the problems change. Nothing is drawn without one. */
-export function Problems({ problems }: { problems: readonly Problem[] }): JSX.Element | null {
+export function Problems({ problems, asked = problems }: Props): JSX.Element | null {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (problems.length > 0) box.current?.focus();
-  }, [problems]);
+    if (problems.length > 0) box.current?.focus(); // and not at every drawing: whoever mends a field types on in it
+  }, [asked]);
   if (problems.length === 0) return null;
   return (
     <div ref={box} class="note" role="alert" tabIndex={-1}>

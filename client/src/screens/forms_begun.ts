@@ -2,13 +2,21 @@
 import type { Draft, Phone } from "../offline/journal";
 import { thePhone } from "./place";
 
-/** What a form holds: text as typed and what was chosen, by field. */
-export interface Form {
+/** The text typed and the answers chosen, by field. */
+export interface Filled {
+  readonly texts: Readonly<Record<string, string>>;
+  readonly chosen: Readonly<Record<string, string>>;
+}
+
+/** What a form holds, as it is kept. */
+export interface Form extends Filled {
   readonly form: true;
   /** What it is about, such as `new` or `who/<animal>`. */
   readonly about: string;
-  readonly texts: Readonly<Record<string, string>>;
-  readonly chosen: Readonly<Record<string, string>>;
+  /** What stood in it when it was begun: by that, what was typed here is told from what somebody saved meanwhile. */
+  readonly before?: Filled;
+  /** The fields taken over since, because somebody saved them anew and nothing was typed in them here. */
+  readonly taken?: readonly string[];
 }
 
 /** The lock by which a window holds a form. */

@@ -3,7 +3,7 @@
    elsewhere is held by that window. Must not know what a form asks. */
 import { useEffect, useState } from "preact/hooks";
 import { newId, type LetterParts, type Phone } from "../offline/journal";
-import { isAbout, nameOfLock, type Form } from "./forms_begun";
+import { isAbout, nameOfLock, type Filled, type Form } from "./forms_begun";
 import { keeperOf, type Keeper } from "./measure/keeper";
 import { troubleCode } from "./measure/keeping";
 import { thePhone } from "./place";
@@ -15,6 +15,7 @@ export interface KeptForm {
   head(): Form;
   /** The code of what keeps it from the disk. */
   readonly trouble: string | undefined;
+  change(how: (form: Form) => Form): void;
   type(field: string, text: string): void;
   /** `value` absent takes the choice back. */
   choose(field: string, value: string | undefined): void;
@@ -41,32 +42,42 @@ export interface Taken {
   form: Form;
 }
 
+/** Forms this window is about to let go: their last press is on its way to the disk. */
+let leaving: Promise<unknown> = Promise.resolve();
+
+/** Lets go once everything typed is on the disk: whoever takes the form after reads all of it. */
+export function letGoAfter(kept: Promise<unknown>, letGo: () => void): void {
+  leaving = Promise.all([leaving, kept.then(letGo, letGo)]);
+}
+
 /** The newest form about something that no window holds, held from now on; a new one where there is none. */
-export async function take(phone: Phone, about: string, first: Pick<Form, "texts" | "chosen">): Promise<Taken> {
+export async function take(phone: Phone, about: string, first: Filled): Promise<Taken> {
+  await leaving;
   for (const draft of (await phone.forms()).filter(isAbout(about))) {
     const letGo = await hold(draft.id);
     if (letGo) return { id: draft.id, letGo, form: draft.content as Form };
   }
   const id = newId();
-  return { id, letGo: (await hold(id)) ?? (() => undefined), form: { form: true, about, ...first } };
+  return { id, letGo: (await hold(id)) ?? (() => undefined), form: { form: true, about, ...first, before: first } };
 }
 
 /** The form about something, begun or new; undefined until that is known. */
-export function useKeptForm(about: string, first: Pick<Form, "texts" | "chosen">): KeptForm | undefined {
+export function useKeptForm(about: string, first: Filled): KeptForm | undefined {
   const [open, setOpen] = useState<{ id: string; keeper: Keeper<Form>; phone: Phone } | undefined>(undefined);
   useEffect(() => {
     const phone = thePhone();
-    let letGo: (() => void) | undefined;
+    let leave = (): void => undefined;
     let isOver = false;
     void take(phone, about, first).then((taken) => {
-      letGo = taken.letGo;
       if (isOver) return taken.letGo();
       const write = (content: Form): Promise<void> => phone.keepDraft({ id: taken.id, updatedMs: Date.now(), content });
-      setOpen({ id: taken.id, phone, keeper: keeperOf(taken.form, write, troubleCode) });
+      const keeper = keeperOf(taken.form, write, troubleCode);
+      leave = () => letGoAfter(keeper.retry(), taken.letGo);
+      setOpen({ id: taken.id, phone, keeper });
     });
     return () => {
       isOver = true;
-      letGo?.();
+      leave();
     };
   }, [about]);
   return open && asKeptForm(open.id, open.keeper, open.phone);
@@ -77,8 +88,9 @@ function asKeptForm(id: string, keeper: Keeper<Form>, phone: Phone): KeptForm {
     shown: keeper.shown.value,
     head: keeper.head,
     trouble: keeper.unkept.value?.code,
-    type: (field, text) => void keeper.act((head) => ({ ...head, texts: { ...head.texts, [field]: text } })),
-    choose: (field, value) => void keeper.act((head) => ({ ...head, chosen: chosenWith(head, field, value) })),
+    change: (how) => void keeper.act(how),
+    type: (field, text) => void keeper.act((head) => typedIn(head, field, text)),
+    choose: (field, value) => void keeper.act((head) => chosenIn(head, field, value)),
     async file(parts) {
       await keeper.retry(); // a press still on its way to the disk must not come back after the filing
       return (await phone.file(parts, id)).id;
@@ -90,7 +102,13 @@ function asKeptForm(id: string, keeper: Keeper<Form>, phone: Phone): KeptForm {
   };
 }
 
-function chosenWith({ chosen }: Form, field: string, value: string | undefined): Record<string, string> {
-  const { [field]: _was, ...others } = chosen;
-  return value === undefined ? others : { ...others, [field]: value };
+/** The form with a text typed. */
+export function typedIn(form: Form, field: string, text: string): Form {
+  return { ...form, texts: { ...form.texts, [field]: text } };
+}
+
+/** The form with an answer chosen, or with its choice taken back. */
+export function chosenIn(form: Form, field: string, value: string | undefined): Form {
+  const { [field]: _was, ...others } = form.chosen;
+  return { ...form, chosen: value === undefined ? others : { ...others, [field]: value } };
 }

@@ -3,7 +3,7 @@
    a tap finds it. Must not keep a place of its own on the disk. */
 import type { Draft, Phone } from "../offline/journal";
 import type { Keeper } from "./measure/keeper";
-import { openOf, SAME_VISIT_MS, type Open } from "./measure/open";
+import { draftOf, openOf, SAME_VISIT_MS, type Open } from "./measure/open";
 import { go, route } from "./route";
 
 let place: string | null = null;
@@ -38,15 +38,33 @@ function left(open: Open): Open {
 /** Help is read in the middle of a visit, which is where the way back leads. */
 const isInVisit = (): boolean => route.value.at === "help";
 
+/** Visits that were left, their last write on its way to the disk. */
+const leaving = new Map<string, Promise<void>>();
+
+/** Resolves when nothing of this visit is on its way to the disk from a screen that was left: until then its draft is not the newest. */
+export async function hasLeft(id: string): Promise<void> {
+  await leaving.get(id);
+}
+
+/**
+ * What lies on the disk is written again without its place, so that a late write takes nothing from another window; what could not
+ * be written yet goes along.
+ */
+async function leave(id: string, keeper: Keeper<Open>, phone: Pick<Phone, "drafts" | "keepDraft">): Promise<void> {
+  await keeper.retry();
+  const isKept = keeper.head() === keeper.shown.peek();
+  const draft = (await phone.drafts()).find((one) => one.id === id);
+  if (draft) await phone.keepDraft(draftOf(left(isKept ? openOf(draft) : keeper.head()), Date.now()), true);
+}
+
 /** The visit is on the screen from now on; what comes back ends that. A draft filed or deleted meanwhile is not written again. */
-export function stayAt(id: string, keeper: Pick<Keeper<Open>, "act">, phone: Pick<Phone, "drafts">): () => void {
+export function stayAt(id: string, keeper: Keeper<Open>, phone: Pick<Phone, "drafts" | "keepDraft">): () => void {
   place = id;
   void keeper.act(opened);
   return () => {
     if (isInVisit()) return;
     if (place === id) place = null;
-    void phone.drafts().then(async (drafts) => {
-      if (drafts.some((draft) => draft.id === id)) await keeper.act(left);
-    }, () => undefined);
+    const over = Promise.all([leaving.get(id), leave(id, keeper, phone)]).then(() => undefined, () => undefined);
+    leaving.set(id, over);
   };
 }

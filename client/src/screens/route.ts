@@ -28,7 +28,19 @@ export function routeOf(hash: string): Route {
 /** The route shown now. */
 export const route = signal<Route>(routeOf(location.hash));
 
-addEventListener("hashchange", () => {
+/** The page Help was opened over, and whether it is shown again by the way back. */
+let under: { hash: string; isBack: boolean } | undefined;
+
+/** Is this page shown again after a look into Help? Then it stands as it was left. */
+export function isBackFromHelp(): boolean {
+  return under?.isBack === true;
+}
+
+addEventListener("hashchange", ({ oldURL, newURL }) => {
+  const [from, to] = [new URL(oldURL).hash, new URL(newURL).hash];
+  const [wasHelp, isHelp] = [from, to].map((hash) => routeOf(hash).at === "help");
+  if (isHelp && !wasHelp) under = { hash: from, isBack: false };
+  else if (!isHelp) under = wasHelp && under?.hash === to ? { hash: to, isBack: true } : undefined;
   route.value = routeOf(location.hash);
   scrollTo(0, 0);
 });

@@ -53,6 +53,16 @@ describe("a draft", () => {
     await expect(late).rejects.toMatchObject({ code: "already_filed" });
   });
 
+  it("rewritten where it still lies is not brought back after it was filed or dropped", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const [open, filed, dropped] = [newId(), newId(), newId()];
+    for (const id of [open, filed, dropped]) await phone.keepDraft({ id, updatedMs: 1, content: { typed: "1" } });
+    await phone.file({ kind: "patient", body: CAT }, filed);
+    await phone.dropDraft(dropped);
+    for (const id of [open, filed, dropped]) await phone.keepDraft({ id, updatedMs: 2, content: { typed: "2" } }, true);
+    expect((await phone.drafts()).map(({ id, content }) => [id, content])).toEqual([[open, { typed: "2" }]]);
+  });
+
   it("survives a restart of the app", async () => {
     const shared = new FakePhone();
     const { phone } = await shared.signedIn();
@@ -93,6 +103,17 @@ describe("filing", () => {
     expect(first).toMatchObject({ stores: ["entries", "drafts"], durability: "strict" });
     expect(filed.id).toBe(draft);
     expect(await phone.drafts()).toEqual([]);
+  });
+
+  it("forgets what was half typed in the same transaction, of this practice and of no other name", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    await phone.remember("bag_edit:new", { name: "Van" });
+    await phone.remember("bag_in_use", "b1");
+    const seen = watchTransactions();
+    await phone.file({ kind: "bag", body: { name: "Van" } }, newId(), "bag_edit:new");
+    const first = seen.find(({ mode, stores }) => mode === "readwrite" && stores.includes("entries"));
+    expect(first).toMatchObject({ stores: ["entries", "drafts", "meta"], durability: "strict" });
+    expect([await phone.recall("bag_edit:new"), await phone.recall("bag_in_use")]).toEqual([undefined, "b1"]);
   });
 
   it("leaves both as they were when its transaction fails", async () => {

@@ -2,7 +2,7 @@
  * Training apart from the record: what is filed there, and what is not in the outbox and not on the air because of it.
  * Source: the project's own order for training ("its own store that sending never touches"); IndexedDB 3.0 for what is counted.
  */
-import { expect, it } from "vitest";
+import { expect, it, vi } from "vitest";
 import { type TrainingPhone, openTraining } from "../../../client/src/offline/training.ts";
 import type { LetterParts, Phone } from "../../../client/src/offline/phone_types.ts";
 import { FakePhone, answer, everything, measurement, newId, quiet } from "./window.ts";
@@ -78,6 +78,44 @@ it("finds its own work again after a restart, and does not file the samples twic
   const again = await openTraining(record, SAMPLES);
   expect(await again.drafts()).toMatchObject([{ content: { typed: "150" } }]);
   expect(await again.outbox()).toHaveLength(4);
+});
+
+/** Every write of a row into the store's entries from here on ends the transaction, as a phone that dies then does, but for the first `free`. */
+function diesAfter(free: number): void {
+  let left = free;
+  const { add } = IDBObjectStore.prototype;
+  vi.spyOn(IDBObjectStore.prototype, "add").mockImplementation(function (this: IDBObjectStore, ...given) {
+    left -= 1;
+    if (left < 0) this.transaction.abort();
+    return add.apply(this, given);
+  });
+}
+
+it.each([0, 1])("has all samples or none, though the phone died at number %i of the first filling", async (free) => {
+  const { phone } = await new FakePhone().signedIn();
+  diesAfter(free);
+  await openTraining(phone, SAMPLES).then((training) => training.close(), () => undefined);
+  vi.restoreAllMocks();
+  expect(await rowsIn("quietcuff-training", "entries")).toEqual([]);
+  const again = await openTraining(phone, SAMPLES);
+  expect((await again.outbox()).length).toBe(SAMPLES.length);
+});
+
+it("keeps what was made in it when the phone dies while it begins anew", async () => {
+  const { training } = await both();
+  await fileOne(training);
+  diesAfter(1);
+  await training.startAnew().catch(() => undefined);
+  vi.restoreAllMocks();
+  expect(await rowsIn("quietcuff-training", "entries")).toHaveLength(4);
+});
+
+it("files the samples once, though two windows begin at the same moment", async () => {
+  const { phone } = await new FakePhone().signedIn();
+  const first = await openTraining(phone, []);
+  const [one, two] = await Promise.all([openTraining(phone, SAMPLES), openTraining(phone, SAMPLES)]);
+  expect((await rowsIn("quietcuff-training", "entries")).length).toBe(SAMPLES.length);
+  for (const each of [first, one, two]) each.close();
 });
 
 it("begins anew at one act, and the record keeps all of its own", async () => {

@@ -1,7 +1,7 @@
 /** A half-typed form over the real journal: found again, one a window, gone with its filing. The locks are a stand-in for the browser's. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { isBegun, isOrphan, type Form } from "../../../client/src/screens/forms_begun.ts";
-import { take } from "../../../client/src/screens/kept_form.ts";
+import { letGoAfter, take } from "../../../client/src/screens/kept_form.ts";
 import { CAT, FakePhone } from "../offline/window.ts";
 
 /** Web Locks of one origin, only what is used of them: `ifAvailable`, held until the promise answered is over. */
@@ -57,6 +57,16 @@ describe("a half-typed form", () => {
     expect((await phone.file({ kind: "patient", body: CAT }, id)).id).toBe(id);
     letGo(); // nothing else ran after the filing
     expect([await isBegun("new", phone), await phone.forms()]).toEqual([false, []]);
+  });
+
+  it("is let go after its last press is on the disk: whoever takes it then reads all of it", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const one = await take(phone, "new", FIRST);
+    await phone.keepDraft({ id: one.id, updatedMs: 1, content: typed(one.form, "Q") });
+    const late = new Promise((resolve) => setTimeout(resolve, 20)).then(() => phone.keepDraft({ id: one.id, updatedMs: 2, content: typed(one.form, "Quill") }));
+    letGoAfter(late, one.letGo);
+    const again = await take(phone, "new", FIRST);
+    expect([again.id, again.form.texts["name"]]).toEqual([one.id, "Quill"]);
   });
 
   it("begun at the filing of a measurement that is gone has its own way back", () => {

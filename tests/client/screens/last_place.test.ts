@@ -4,17 +4,21 @@
  */
 import { beforeAll, describe, expect, it, vi } from "vitest";
 import type { Draft } from "../../../client/src/offline/phone_types.ts";
+import { keeperOf } from "../../../client/src/screens/measure/keeper.ts";
+import type { Open } from "../../../client/src/screens/measure/open.ts";
+import { FakePhone, newId } from "../offline/window.ts";
 
 const T0 = 1_700_000_000_000;
 const HOUR_MS = 3_600_000;
 const draft = (id: string, updatedMs: number, at?: "open"): Draft => ({ id, updatedMs, content: { id, part: "calm", ...(at ? { at } : {}) } }) as Draft;
 
 describe("the place to come back to", () => {
-  let placeOf: (drafts: readonly Draft[], now_ms: number) => string | null;
+  type Place = typeof import("../../../client/src/screens/last_place.ts");
+  let [placeOf, stayAt, hasLeft] = [] as unknown as [Place["placeOf"], Place["stayAt"], Place["hasLeft"]];
   beforeAll(async () => {
     vi.stubGlobal("location", { hash: "" });
     vi.stubGlobal("addEventListener", () => undefined);
-    ({ placeOf } = await import("../../../client/src/screens/last_place.ts"));
+    ({ placeOf, stayAt, hasLeft } = await import("../../../client/src/screens/last_place.ts"));
   });
 
   it("is the draft that was on the screen, not the one written last", () => {
@@ -25,6 +29,39 @@ describe("the place to come back to", () => {
 
   it("is the newest of two", () => {
     expect(placeOf([draft("a", T0, "open"), draft("b", T0 + 1, "open")], T0 + 2)).toBe("b");
+  });
+
+  it("is left at once, and what comes back to the visit waits until that is on the disk", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const id = newId();
+    await phone.keepDraft({ id, updatedMs: 1, content: { id, part: "calm", at: "open", texts: {} } });
+    const keeper = keeperOf<Open>((await phone.drafts())[0]?.content as Open, (open) => phone.keepDraft({ id, updatedMs: 2, content: open }), String);
+    const leave = stayAt(id, keeper, phone);
+    leave();
+    await hasLeft(id);
+    expect((await phone.drafts())[0]?.content).toEqual({ id, part: "calm", texts: {} });
+  });
+
+  it("takes nothing away that another window typed, and does not bring back a visit deleted while it was left", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const id = newId();
+    const kept = (note: string) => phone.keepDraft({ id, updatedMs: 1, content: { id, part: "calm", at: "open", texts: { note } } });
+    await kept("one");
+    const keeper = keeperOf<Open>((await phone.drafts())[0]?.content as Open, (open) => phone.keepDraft({ id, updatedMs: 2, content: open }), String);
+    const leave = stayAt(id, keeper, phone);
+    await kept("two, of another window");
+    leave();
+    await hasLeft(id);
+    expect((await phone.drafts())[0]?.content).toEqual({ id, part: "calm", texts: { note: "two, of another window" } });
+    const read = phone.drafts.bind(phone);
+    phone.drafts = async () => {
+      const drafts = await read();
+      await phone.dropDraft(id); // between the reading and the late write
+      return drafts;
+    };
+    stayAt(id, keeper, phone)();
+    await hasLeft(id);
+    expect(await read()).toEqual([]);
   });
 
   it("is forgotten after four hours", () => {

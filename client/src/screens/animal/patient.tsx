@@ -22,6 +22,7 @@ import { Visits } from "./patient_visits";
 import { WhoForm } from "./patient_who_form";
 import { thePhone } from "../place";
 import { dayOf } from "./sites_not_used";
+import { isBackFromHelp } from "../route";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 import { useRead } from "../use_read";
 
@@ -53,6 +54,7 @@ function useBegun(id: string): ReadonlySet<FormName> | undefined {
 }
 
 function Known({ card, begun }: { card: PatientCard; begun: ReadonlySet<FormName> }): JSX.Element {
+  useState(() => isBackFromHelp() || unfolded.clear()); // once, before the folds are drawn
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const visits = useRead(() => thePhone().visits(card.id), [card.id]);
   const patient = patientOf(card);
@@ -82,10 +84,18 @@ function Known({ card, begun }: { card: PatientCard; begun: ReadonlySet<FormName
   );
 }
 
+/** The folds that are open, while this page or Help over it is. */
+const unfolded = new Set<string>();
+
 function Fold({ title, open, children }: { title: string; open: boolean; children: ComponentChildren }): JSX.Element {
-  const [isOpen, setOpen] = useState(open);
+  const [isOpen, setOpen] = useState(open || unfolded.has(title));
+  const toggle = (next: boolean): void => {
+    setOpen(next);
+    if (next) unfolded.add(title);
+    else unfolded.delete(title);
+  };
   return (
-    <details class="more fold" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="more fold" open={isOpen} onToggle={(event) => toggle(event.currentTarget.open)}>
       <summary>{title}</summary>
       {isOpen && <div class="stack">{children}</div>}
     </details>
@@ -116,7 +126,7 @@ function Handling({ card }: { card: PatientCard }): JSX.Element {
   return (
     <>
       {saved && <p role="status">{say("change-kept")}</p>}
-      <HandlingForm key={`${round}-${card.letter.id}`} card={card} onDone={done} />
+      <HandlingForm key={round} card={card} onDone={done} />
     </>
   );
 }

@@ -3,12 +3,16 @@
 import type { JSX } from "preact";
 import { useState } from "preact/hooks";
 import { say } from "../../contract/words";
+import type { Patient1 as Patient } from "../../contract/wire_types";
 import type { PatientCard } from "../../offline/journal";
 import { Problems, type Problem } from "../../parts/problems";
 import { handlingWord, patientOf } from "./animals";
 import { FormChoices, FormText, NotKept } from "../form_fields";
+import type { Filled } from "../forms_begun";
 import { useKeptForm, type KeptForm } from "../kept_form";
+import { settled } from "./meanwhile";
 import { amended } from "./patient_facts";
+import { Meanwhile, meanwhileProblems, newestOf, overNow, type ToldFact } from "./patient_meanwhile";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 const GRADES = ["0", "1", "2", "3"] as const;
@@ -19,13 +23,27 @@ interface Props {
   onDone: () => void;
 }
 
-export function HandlingForm({ card, onDone }: Props): JSX.Element | null {
-  const { handling, bruises } = patientOf(card);
-  const form = useKeptForm(`handling/${card.id}`, {
+/** What stands in the form of an animal nobody began to change. */
+export function handlingOf({ handling, bruises }: Patient): Filled {
+  return {
     texts: { trick: handling?.trick ?? "" },
     chosen: { ...(handling ? { grade: String(handling.grade) } : {}), bruises: bruises ? "yes" : "no" },
-  });
-  return form ? <Fields form={form} card={card} onDone={onDone} /> : null;
+  };
+}
+
+/** The facts of the form, as they are told when two people changed them. */
+function handlingFacts(): ToldFact[] {
+  return [
+    { fact: ["grade"], label: say("handling-ask"), told: ({ chosen: { grade } }) => (grade ? handlingWord(Number(grade)) : "") },
+    { fact: ["trick"], label: say("handling-trick"), told: ({ texts }) => texts["trick"] ?? "" },
+    { fact: ["bruises"], label: say("bruises-ask"), told: ({ chosen: { bruises } }) => say(`bruises-${bruises ?? "no"}`) },
+  ];
+}
+
+export function HandlingForm({ card, onDone }: Props): JSX.Element | null {
+  const now = handlingOf(patientOf(card));
+  const form = useKeptForm(`handling/${card.id}`, now);
+  return form ? <Fields form={overNow(form, now, handlingFacts())} card={card} onDone={onDone} /> : null;
 }
 
 function problemsOf(grade: string | undefined, trick: string): Problem[] {
@@ -39,20 +57,25 @@ function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
 
+  const told = handlingFacts();
+
   async function save(): Promise<void> {
-    const { texts, chosen } = form.head();
-    const [grade, trick] = [chosen["grade"], (texts["trick"] ?? "").trim()];
-    const found = problemsOf(grade, trick);
+    const newest = await newestOf(card);
+    const now = handlingOf(patientOf(newest));
+    const head = settled(form.head(), now, told.map(({ fact }) => fact));
+    const [grade, trick] = [head.chosen["grade"], (head.texts["trick"] ?? "").trim()];
+    const found = [...meanwhileProblems(head, now, told), ...problemsOf(grade, trick)];
     setProblems(found);
     if (found.length > 0) return;
     const handling = grade === undefined ? undefined : { grade: Number(grade), ...(trick ? { trick } : {}) };
-    await form.file(amended(card, { handling, bruises: chosen["bruises"] === "yes" ? true : undefined }));
+    await form.file(amended(newest, { handling, bruises: head.chosen["bruises"] === "yes" ? true : undefined }));
     onDone();
   }
 
   return (
     <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
       <Problems problems={problems} />
+      <Meanwhile form={form} now={handlingOf(patientOf(card))} told={told} />
       <FormChoices form={form} field="grade" label={say("handling-ask")} answers={GRADES.map((value) => ({ value, label: handlingWord(Number(value)) }))} problems={problems} />
       <FormText form={form} field="trick" label={say("handling-trick")} hint={say("handling-trick-hint")} problems={problems} />
       <FormChoices form={form} field="bruises" label={say("bruises-ask")} answers={(["no", "yes"] as const).map((value) => ({ value, label: say(`bruises-${value}`) }))} problems={problems} />

@@ -10,8 +10,11 @@ import { speciesAnswers } from "./animal_problems";
 import { patientOf } from "./animals";
 import { FormChoices, FormText, NotKept } from "../form_fields";
 import { useKeptForm, type KeptForm } from "../kept_form";
+import { settled } from "./meanwhile";
 import { amended, changesIdentity, chipWarning } from "./patient_facts";
+import { Meanwhile, meanwhileProblems, newestOf, overNow } from "./patient_meanwhile";
 import { firstOf, IDENTIFIER_KINDS, IDENTIFIERS_MOST, readWho, SEXES } from "./patient_who";
+import { whoFacts } from "./patient_who_facts";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 interface Props {
@@ -20,28 +23,33 @@ interface Props {
 }
 
 export function WhoForm({ card, onDone }: Props): JSX.Element | null {
-  const form = useKeptForm(`who/${card.id}`, firstOf(patientOf(card)));
-  return form ? <Fields form={form} card={card} onDone={onDone} /> : null;
+  const now = firstOf(patientOf(card));
+  const form = useKeptForm(`who/${card.id}`, now);
+  return form ? <Fields form={overNow(form, now, whoFacts())} card={card} onDone={onDone} /> : null;
 }
 
 function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element {
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
-  const before = patientOf(card);
+  const [before, told] = [patientOf(card), whoFacts()];
   const asksReason = changesIdentity(before, readWho(before, form.shown, Date.now()).patient);
 
   async function save(): Promise<void> {
-    const head = form.head();
-    const { patient, problems: found } = readWho(before, head, Date.now());
+    const newest = await newestOf(card);
+    const [stands, now] = [patientOf(newest), firstOf(patientOf(newest))];
+    const head = settled(form.head(), now, told.map(({ fact }) => fact));
+    const { patient, problems: wrong } = readWho(stands, head, Date.now());
+    const found = [...meanwhileProblems(head, now, told), ...wrong];
     setProblems(found);
     if (found.length > 0) return;
-    await form.file(amended(card, patient, changesIdentity(before, patient) ? head.texts["reason"]?.trim() : undefined));
+    await form.file(amended(newest, patient, changesIdentity(stands, patient) ? head.texts["reason"]?.trim() : undefined));
     onDone();
   }
 
   return (
     <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
       <Problems problems={problems} />
+      <Meanwhile form={form} now={firstOf(before)} told={told} />
       <FormText form={form} field="name" label={say("add-animal-name")} problems={problems} />
       <FormText form={form} field="mark" label={say("add-animal-mark")} hint={say("add-animal-mark-hint")} problems={problems} />
       <FormChoices form={form} field="species" label={say("add-animal-species")} answers={speciesAnswers()} problems={problems} />

@@ -2,7 +2,7 @@
 import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { TextField } from "../../parts/text_field";
-import { itemBegun, listOf, takenOut, widthsAdded } from "./bag_edit";
+import { itemBegun, listOf, takenOut, triedAgain, widthsAdded } from "./bag_edit";
 import { ItemForm, type BagFields } from "./bag_item";
 import { readBag } from "../measure/fields";
 
@@ -10,7 +10,7 @@ import { readBag } from "../measure/fields";
 export function BagCuffs({ keeper, edit, problems }: BagFields): JSX.Element {
   const cuffs = listOf(edit.body, "cuffs");
   const { widths, unread } = readBag(edit.widths);
-  const add = (): void => void keeper.act((head) => (readBag(head.widths).unread === undefined ? widthsAdded(head) : { ...head, tried: true }));
+  const add = (): void => void keeper.act((head) => (readBag(head.widths).unread === undefined ? widthsAdded(head) : triedAgain(head)));
   return (
     <section class="stack" aria-labelledby="bag-cuffs">
       <h2 id="bag-cuffs">{say("bag-cuffs")}</h2>

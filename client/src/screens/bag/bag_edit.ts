@@ -2,6 +2,7 @@
    killed tab finds it again; saving makes one letter of it. Pure; knows no screen and no store. */
 import { done, type Act, type Patch, type Plain } from "../measure/undo";
 import { readBag } from "../measure/fields";
+import { dayTyped, readDay, type DayTyped } from "./bag_day";
 import type { BagBody } from "./bag_in_use";
 
 export type ThingKind = "gauges" | "detectors" | "machines";
@@ -20,13 +21,17 @@ export interface ItemEdit {
   type: "aneroid" | "digital";
   validated: Validated;
   by: string;
-  /** Days since 1970-01-01, or nothing. */
+  /** Days since 1970-01-01, or nothing: as it stood before `checked` was typed. */
   day?: number;
+  /** The day of the last check as typed. */
+  checked?: DayTyped;
 }
 
 export interface Edit {
   /** The bag's first letter; absent for a new bag. */
   id?: string;
+  /** What the letter of a new bag will be called. */
+  as?: string;
   /** The wording the change began from. */
   from?: string;
   body: BagBody;
@@ -35,8 +40,8 @@ export interface Edit {
   widths: string;
   item?: ItemEdit;
   dirty: boolean;
-  /** A save was tried: what is missing is said from then on. */
-  tried?: boolean;
+  /** How often a save was tried in vain: what is missing is said from then on. An earlier build kept `true` for once or more. */
+  tried?: number | true;
   acts: Act[];
 }
 
@@ -103,11 +108,9 @@ export function itemWith(edit: Edit, part: Partial<ItemEdit>): Edit {
   return edit.item ? { ...edit, dirty: true, item: { ...edit.item, ...part } } : edit;
 }
 
-/** The item without a day of check. */
-export function itemWithoutDay(edit: Edit): Edit {
-  if (!edit.item) return edit;
-  const { day: _day, ...rest } = edit.item;
-  return { ...edit, dirty: true, item: rest };
+/** The day of the last check of an item, as typed or as it stood. */
+export function checkedOf({ checked, day }: ItemEdit): DayTyped {
+  return checked ?? dayTyped(day);
 }
 
 /** Closes the item and keeps nothing of what was typed. */
@@ -119,17 +122,23 @@ export function itemGivenUp(edit: Edit): Edit {
 function madeOf(item: ItemEdit, before: Cuff | undefined): object {
   const [name, by, mark] = [item.name.trim(), item.by.trim(), item.mark.trim()];
   if (item.kind === "cuffs") return { width_mm: before?.width_mm, ...(mark ? { mark } : {}) };
+  const { day } = readDay(checkedOf(item));
   return {
     name, ...(item.kind === "gauges" ? { type: item.type } : {}),
     ...(item.validated === "unknown" ? {} : { validated_in: VALIDATED[item.validated] }),
-    ...(by ? { validated_by: by } : {}), ...(item.day === undefined ? {} : { checked_on_day: item.day }),
+    ...(by ? { validated_by: by } : {}), ...(day === undefined ? {} : { checked_on_day: day }),
   };
+}
+
+/** A save was tried. */
+export function triedAgain(edit: Edit): Edit {
+  return { ...edit, tried: Number(edit.tried ?? 0) + 1 };
 }
 
 /** Puts the item into the bag; one with a problem stays open. */
 export function itemPut(edit: Edit, what: string): Edit {
   const { item } = edit;
-  if (!item || itemProblems(item).length > 0) return { ...edit, tried: true };
+  if (!item || itemProblems(item).length > 0) return triedAgain(edit);
   const list = listOf(edit.body, item.kind);
   const made = madeOf(item, item.at === undefined ? undefined : list[item.at]);
   const next = item.at === undefined ? [...list, made] : list.map((one, at) => (at === item.at ? made : one));
@@ -148,12 +157,18 @@ function tooLong(field: string, word: string, text: string, most: number): EditP
   return [...text.trim()].length > most ? [{ field, word: "ask-too-long", facts: { field: word, most: String(most) } }] : [];
 }
 
-/** What is missing or too long of the item. */
+function dayProblem(item: ItemEdit): EditProblem[] {
+  const { wrong, no_such } = readDay(checkedOf(item));
+  return wrong ? [{ field: `bag-checked-${wrong}`, word: no_such ? "ask-no-such-day" : "ask-day", facts: {} }] : [];
+}
+
+/** What is missing, too long or not readable of the item. */
 export function itemProblems(item: ItemEdit): EditProblem[] {
   if (item.kind === "cuffs") return tooLong("bag-mark", "bag-mark", item.mark, LONGEST.mark);
   return [
     ...(item.name.trim() ? [] : [{ field: "bag-thing-name", word: "ask-thing-name", facts: {} }]),
     ...tooLong("bag-thing-name", "bag-thing-name", item.name, LONGEST.name), ...tooLong("bag-by", "bag-validated-by", item.by, LONGEST.by),
+    ...dayProblem(item),
   ];
 }
 

@@ -2,12 +2,12 @@
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
-import type { BagCard } from "../../offline/journal";
+import { newId, type BagCard } from "../../offline/journal";
 import { Problems, type Problem } from "../../parts/problems";
 import { StateWord } from "../../parts/state_word";
 import { TextField } from "../../parts/text_field";
 import { BagCuffs } from "./bag_cuffs";
-import { begun, editProblems, THINGS, wordingOf, type Edit, type EditProblem } from "./bag_edit";
+import { begun, editProblems, THINGS, triedAgain, wordingOf, type Edit, type EditProblem } from "./bag_edit";
 import { bodyOf } from "./bag_in_use";
 import { itemWords } from "./bag_item";
 import { BagThings } from "./bag_things";
@@ -27,14 +27,19 @@ interface Props {
   onSaved: (id: string) => void;
 }
 
+/** A change of a bag, or a new bag with the id its letter will have: filed twice it is one. */
 function begin(card: BagCard | undefined, isFirst: boolean, typed: string): Edit {
-  return begun(card && { ...card, body: bodyOf(card) }, isFirst ? say("bag-first-name") : "", typed);
+  const edit = begun(card && { ...card, body: bodyOf(card) }, isFirst ? say("bag-first-name") : "", typed);
+  return card ? edit : { ...edit, as: newId() };
 }
+
+/** Where the phone remembers what is half typed of a bag. */
+const nameOfEdit = (card: BagCard | undefined): string => `bag_edit:${card?.id ?? "new"}`;
 
 /** The change that is under way on this phone, found again after a kill; undefined while it is looked for. */
 function useEdit({ card, isFirst }: Props): [Keeper<Edit> | undefined, (next: Edit) => void] {
   const [keeper, setKeeper] = useState<Keeper<Edit> | undefined>(undefined);
-  const name = `bag_edit:${card?.id ?? "new"}`;
+  const name = nameOfEdit(card);
   const keep = (first: Edit): Keeper<Edit> => keeperOf(first, (edit) => thePhone().remember(name, edit), troubleCode);
   useEffect(() => {
     void Promise.all([thePhone().recall(name), isFirst ? thePhone().recall("bag") : ""]).then(([kept, typed]) => {
@@ -72,12 +77,13 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
   const busy = useRef(false);
 
   async function save(): Promise<void> {
-    await keeper.act((head) => ({ ...head, tried: true }));
+    await keeper.act(triedAgain);
     const head = keeper.head();
     if (editProblems(head).length > 0) return;
     const body = wordingOf(head, head.item ? itemWords(head, head.item) : "");
     try {
-      const filed = await thePhone().file({ kind: "bag", body, ...(head.id ? { amends: head.id } : {}) });
+      const parts = { kind: "bag" as const, body, ...(head.id ? { amends: head.id } : {}) };
+      const filed = await thePhone().file(parts, head.id ? undefined : head.as, nameOfEdit(card)); // and nothing half typed stays
       renew({ ...(begun({ id: head.id ?? filed.id, letter: filed.letter, body }, "", "")) });
       onSaved(head.id ?? filed.id);
     } catch (failure) {
@@ -88,7 +94,7 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
   const fields = { keeper, edit, problems };
   return (
     <div class="bag">
-      <Problems problems={problems} />
+      <Problems problems={problems} asked={edit.tried} />
       {isFirst && (edit.body.cuffs?.length ?? 0) > 0 && edit.acts.length === 0 && <p class="note">{say("bag-taken-over")}</p>}
       {card && edit.from !== card.letter.id && edit.dirty && <p class="note" role="status">{say("bag-changed-meanwhile")}</p>}
       <TextField

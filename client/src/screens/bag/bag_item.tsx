@@ -2,10 +2,12 @@
 import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
-import { DAY_MS } from "../../parts/figures";
-import type { Problem } from "../../parts/problems";
+import { dayOnly } from "../../parts/figures";
+import { KeptInput } from "../../parts/kept_input";
+import { Wrong, type Problem } from "../../parts/problems";
 import { TextField } from "../../parts/text_field";
-import { itemGivenUp, itemPut, itemWith, itemWithoutDay, type Edit, type ItemEdit, type Validated } from "./bag_edit";
+import { DAY_PARTS, dayTyped, readDay, type DayPart } from "./bag_day";
+import { checkedOf, itemGivenUp, itemPut, itemWith, type Edit, type ItemEdit, type Validated } from "./bag_edit";
 import { dayOf } from "../animal/sites_not_used";
 import type { Keeper } from "../measure/keeper";
 
@@ -45,7 +47,7 @@ export function ItemForm({ keeper, edit, problems, item }: BagFields & { item: I
             answers={VALIDATED.map((value) => ({ value, label: say(`bag-validated-${value}`) }))}
           />
           {item.validated !== "unknown" && text("bag-by", "bag-validated-by", "by")}
-          <LastCheck keeper={keeper} day={item.day} />
+          <LastCheck item={item} head={head} change={change} problems={problems} />
         </>
       )}
       <div class="side-by-side">
@@ -56,19 +58,38 @@ export function ItemForm({ keeper, edit, problems, item }: BagFields & { item: I
   );
 }
 
-function LastCheck({ keeper, day }: Pick<BagFields, "keeper"> & { day: number | undefined }): JSX.Element {
-  const put = (value: number | undefined): void =>
-    void keeper.act((now) => (value === undefined || Number.isNaN(value) ? itemWithoutDay(now) : itemWith(now, { day: value })));
-  return (
-    <div class="with-button">
-      <div class="field">
-        <label for="bag-checked">{say("bag-checked")}</label>
-        <input
-          id="bag-checked" type="date" value={day === undefined ? "" : new Date(day * DAY_MS).toISOString().slice(0, 10)}
-          onChange={(event) => put(event.currentTarget.value ? Date.parse(event.currentTarget.value) / DAY_MS : undefined)}
+interface LastCheckProps {
+  item: ItemEdit;
+  head: () => ItemEdit;
+  change: (part: Partial<ItemEdit>) => void;
+  problems: readonly Problem[];
+}
+
+/** A day in three fields of the app's own: a browser's own field shows month and day in an order of its own choosing. */
+function LastCheck({ item, head, change, problems }: LastCheckProps): JSX.Element {
+  const { day } = readDay(checkedOf(item));
+  const wrong = problems.find(({ field }) => field.startsWith("bag-checked-"))?.field;
+  const field = (part: DayPart): JSX.Element => {
+    const id = `bag-checked-${part}`;
+    return (
+      <div class="field" key={part} data-wrong={String(wrong === id)}>
+        <label for={id}>{say(`day-${part}`)}</label>
+        <KeptInput
+          id={id} mode="numeric" text={checkedOf(item)[part]} newest={() => checkedOf(head())[part]} wrong={wrong === id}
+          describedBy={wrong ? `${wrong}-wrong` : "bag-checked-hint"}
+          onText={(text) => change({ checked: { ...checkedOf(head()), [part]: text } })}
         />
       </div>
-      <button type="button" class="button" onClick={() => put(dayOf(Date.now()))}>{say("bag-checked-today")}</button>
-    </div>
+    );
+  };
+  return (
+    <fieldset class="stack">
+      <legend>{say("bag-checked")}</legend>
+      <p class="small quiet" id="bag-checked-hint">{say("bag-checked-hint")}</p>
+      {wrong && <Wrong field={wrong} problems={problems} />}
+      <div class="day-parts">{DAY_PARTS.map(field)}</div>
+      {day !== undefined && <output class="echo" for="bag-checked-day bag-checked-month bag-checked-year">{dayOnly(day)}</output>}
+      <button type="button" class="button" onClick={() => change({ checked: dayTyped(dayOf(Date.now())) })}>{say("bag-checked-today")}</button>
+    </fieldset>
   );
 }

@@ -12,7 +12,7 @@ import { useClockKept } from "./clock_kept";
 import { CuffPart } from "./cuff_part";
 import { partOf } from "./fields";
 import { Page } from "../page";
-import { stayAt } from "../last_place";
+import { hasLeft, stayAt } from "../last_place";
 import { keeperOf, type Keeper } from "./keeper";
 import { keepingOf, troubleCode, type Keeping } from "./keeping";
 import { draftOf, openOf, setNow, toPart, type Open, type Part } from "./open";
@@ -34,7 +34,7 @@ function useKeeper(id: string): Keeper<Open> | null | undefined {
     let current = true;
     let leave = (): void => undefined;
     const phone = thePhone(); // this one and no other, should training begin or end while a write is under way
-    void phone.drafts().then((drafts) => {
+    void hasLeft(id).then(() => phone.drafts()).then((drafts) => {
       const draft = drafts.find((one) => one.id === id);
       const write = (open: Open): Promise<void> => phone.keepDraft(draftOf(open, Date.now()));
       if (!current) return;
