@@ -14,11 +14,10 @@ from typing import Any
 from demo.animals import Animal, Facts
 from demo.practice import ANIMALS
 from demo.practice.bags import BAGS
-from demo.visits import DAY_MS, EPOCH, RULES, began_ms, born_on_day, measured, monday_of
+from demo.visits import DAY_MS, EPOCH, OFFSET_MIN, RULES, ZONE, began_ms, born_on_day, measured, monday_of
 from quietcuff.sync.bundle import PUSH, write_bundle
 
 Letter = dict[str, Any]
-ZONE, OFFSET_MIN = "UTC", 0
 BAGS_WEEKS_AGO = 105
 WRITTEN_DOWN_MS, FILED_MS = 600_000, 90_000  # before an animal's first visit; after a visit's last reading
 

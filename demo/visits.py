@@ -18,7 +18,8 @@ from quietcuff.rules.assess import assess
 
 RULES = "v1"
 EPOCH = date(1970, 1, 1)
-DAY_MS = 86_400_000
+DAY_MS, MINUTE_MS = 86_400_000, 60_000
+ZONE, OFFSET_MIN = "UTC", 0  # the clock of the invented practice knows no summer time
 SLOT_MS = 25 * 60_000  # one animal after the other
 FIRST_SLOT_MS = 8 * 3_600_000
 SLOTS = 18
@@ -102,13 +103,18 @@ def _age_months(born: int | None, at_ms: int) -> int | None:
     return (now.year - then.year) * 12 + now.month - then.month - (now.day < then.day)
 
 
+def day_of(at_ms: int) -> int:
+    """The practice's own calendar day of an instant, days since 1970-01-01: yesterday afternoon is not today, however few hours ago."""
+    return (at_ms + OFFSET_MIN * MINUTE_MS) // DAY_MS
+
+
 def _previous(body: Facts, assessment: Facts, now_ms: int) -> Facts:
     """What is known of the visit before, of the set its result speaks of."""
     at = assessment["result_set"]
     one = body["sets"][at]
     known = {
         **{name: one[name] for name in ("method", "site", "posture", "instrument") if name in one}, "place": body["place"],
-        "days_ago": (now_ms - body["started_at_ms"]) // DAY_MS,
+        "days_ago": day_of(now_ms) - day_of(body["started_at_ms"]),
     }
     share = assessment["sets"][at].get("cuff", {}).get("share_permille")
     return known if share is None else {**known, "cuff_share_permille": share}

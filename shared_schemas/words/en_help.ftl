@@ -3,6 +3,7 @@
 ## help
 
 help-here = All of this is on this phone. It needs no network.
+help-asked = Where you are
 help-steps = The steps of a visit
 help-rest = Everything else
 help-your-practice = your practice
@@ -102,8 +103,10 @@ check-promise-no = The browser may clear what is stored here when it runs out of
 mend-promise-no = Ask the browser to keep it
 promise-refused = The browser did not promise it. Put the app on the home screen, open it from there and ask again; until then send at the end of each day.
 check-room = Room
-check-room-ok = { $free } MB are left for the app.
-check-room-tight = { $free } MB are left and { $used } % are used. Send what is not sent, then make room on this phone.
+check-room-ok = { $free } are left for the app.
+room-mb = { $n } MB
+room-gb = { $n } GB
+check-room-tight = { $free } are left and { $used } % are used. Send what is not sent, then make room on this phone.
 check-room-unknown = This browser does not tell how much room is left.
 check-clock = The clock
 check-clock-ok = It agrees with the server's to within 2 minutes.

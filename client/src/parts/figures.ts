@@ -6,6 +6,7 @@ const HUNDREDTHS = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2, 
 const PERCENT = new Intl.NumberFormat(undefined, { style: "percent", maximumFractionDigits: 1 });
 const DAY_AND_TIME = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
 const TIME = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
+const TIME_EXACT = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit", second: "2-digit" });
 const DAY = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
 /** A day, ms. */
 export const DAY_MS = 86_400_000;
@@ -38,6 +39,11 @@ export function dayAndTime(at_ms: number): string {
 /** An instant as the time of its day. */
 export function timeOfDay(at_ms: number): string {
   return TIME.format(at_ms);
+}
+
+/** An instant as the time of its day, with its seconds. */
+export function timeToTheSecond(at_ms: number): string {
+  return TIME_EXACT.format(at_ms);
 }
 
 /** A calendar day, given as days since 1970-01-01, with its month as a word. */

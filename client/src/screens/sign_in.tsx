@@ -97,7 +97,6 @@ export function SignIn(): JSX.Element {
 
   return (
     <Page title={say("sign-in-title")} help="first" wrong={told.problems.length > 0}>
-      <InstallHint />
       <Problems problems={told.problems} />
       <form class="stack" noValidate onSubmit={(event) => void submit(event)}>
         <p class="quiet">{say("sign-in-hint")}</p>
@@ -108,6 +107,7 @@ export function SignIn(): JSX.Element {
         </button>
         <p role="status">{working ? say("sign-in-working") : told.line}</p>
       </form>
+      <InstallHint />
       <FirstCautions />
     </Page>
   );

@@ -1,4 +1,5 @@
-/* The visits of one animal, newest first: result or outcome, how it was measured, where the entry is, and the whole working-out.
+/* The visits of one animal, newest first: result or outcome, how it was measured, and the whole working-out. Where an entry is, is
+   said of those alone that are not in the record: the same word on every visit says nothing.
    A visit that was not done or was stopped is a result like any other. */
 import type { JSX } from "preact";
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
@@ -36,7 +37,7 @@ function OneVisit({ visit }: { visit: Visit }): JSX.Element {
       {measurement.outcome && <OutcomeLines outcome={measurement.outcome} />}
       {shown && hasReadings && <p class="result-line">{resultLine(shown, measurement)}</p>}
       {set && hasReadings && <p class="small">{placingLine(set)}</p>}
-      <StateWord state={visit.inRecord ? "stored" : (visit.state ?? "waiting")} />
+      {!visit.inRecord && <StateWord state={visit.state ?? "waiting"} />}
       <Differs phone={assessment} server={visit.serverAssessment} measurement={measurement} />
       {shown && hasReadings && <WorkedOut measurement={measurement} assessment={shown} />}
     </li>

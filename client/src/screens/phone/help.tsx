@@ -1,7 +1,7 @@
-/* Help, offline and in place: short topics that open at the step Help was asked from, the cautions, what the words of sending
+/* Help, offline and in place: short topics, the one it was asked for first and open, the cautions, what the words of sending
    mean, whom to tell, and which build and rules these are. The way back leads to where it was asked. It asks no network. */
 import type { ComponentChildren, JSX } from "preact";
-import { useEffect, useRef, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { sayHelp } from "../../contract/help_words";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
@@ -67,12 +67,8 @@ const MORE: Partial<Record<Topic, (species: Species) => ComponentChildren>> = {
 /** Holds its content only while it is open: a page of closed drawings would cost the phone for nothing. */
 function OneTopic({ topic, species, isAsked }: { topic: Topic; species: Species; isAsked: boolean }): JSX.Element {
   const [isOpen, setOpen] = useState(isAsked);
-  const place = useRef<HTMLDetailsElement>(null);
-  useEffect(() => {
-    if (isAsked) place.current?.scrollIntoView({ block: "start" });
-  }, [isAsked]);
   return (
-    <details class="topic" open={isOpen} ref={place} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class="topic" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{sayHelp(`help-${topic}`)}</summary>
       {isOpen && (
         <div class="stack">
@@ -97,13 +93,19 @@ export function Help({ id }: { id: string }): JSX.Element {
   const isSignedIn = theRecord().who.value !== undefined;
   const [species, setSpecies] = useSpecies();
   const answers = (["dog", "cat"] as const).map((value) => ({ value, label: say(`species-${value}`) }));
+  const asked = [...STEPS, ...REST].find((topic) => topic === id);
   return (
     <Page title={say("help-title")} back={isSignedIn ? wayBack() : "#/sign-in"} backWord="help-back">
+      {asked && (
+        <section class="topics" aria-label={sayHelp("help-asked")}>
+          <OneTopic key={asked} topic={asked} species={species} isAsked />
+        </section>
+      )}
       <p>{sayHelp("help-here")}</p>
       <Choices name="species" label={sayHelp("help-species")} answers={answers} value={species} onChoose={setSpecies} />
       {[STEPS, REST].map((topics) => (
         <section class="topics" key={topics[0]} aria-label={sayHelp(topics === STEPS ? "help-steps" : "help-rest")}>
-          {topics.map((topic) => <OneTopic key={topic} topic={topic} species={species} isAsked={topic === id} />)}
+          {topics.filter((topic) => topic !== asked).map((topic) => <OneTopic key={topic} topic={topic} species={species} isAsked={false} />)}
         </section>
       ))}
     </Page>

@@ -4,11 +4,21 @@ import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { sayHelp } from "../../contract/help_words";
 import type { Facts, Finding } from "../../offline/self_test";
-import { dayAndTime } from "../../parts/figures";
+import { dayAndTime, tenths } from "../../parts/figures";
 import { checkReadiness, isReady, readiness } from "../round/readiness";
 
 const MEGABYTE = 1_000_000;
+const GIGABYTE = 1_000_000_000;
+/** From so many on tenths of a gigabyte tell nobody anything. */
+const WHOLE_FROM_GB = 10;
 const MINUTE_MS = 60_000;
+
+/** Room in the unit a person would say, rounded down: never more than there is. */
+export function roomTold(free_bytes: number): string {
+  if (free_bytes < GIGABYTE) return sayHelp("room-mb", { n: String(Math.floor(free_bytes / MEGABYTE)) });
+  const tenth = Math.floor((free_bytes * 10) / GIGABYTE);
+  return sayHelp("room-gb", { n: tenths(tenth < WHOLE_FROM_GB * 10 ? tenth : tenth - (tenth % 10)) });
+}
 
 /** The figures the sentences of the checks may name. */
 function figures({ shell, pulledMs, room, clockOffsetMs }: Facts): Record<string, string> {
@@ -16,7 +26,7 @@ function figures({ shell, pulledMs, room, clockOffsetMs }: Facts): Record<string
     files: String(shell?.files ?? 0),
     missing: String(shell?.missing ?? 0),
     when: pulledMs === undefined ? "" : dayAndTime(pulledMs),
-    free: room === undefined ? "" : String(Math.floor(room.freeBytes / MEGABYTE)),
+    free: room === undefined ? "" : roomTold(room.freeBytes),
     used: room === undefined ? "" : String(Math.round(room.usedPermille / 10)),
     minutes: clockOffsetMs === undefined ? "" : String(Math.round(Math.abs(clockOffsetMs) / MINUTE_MS)),
   };

@@ -45,7 +45,7 @@ export function Training(): JSX.Element {
       <button type="button" class="button act wide" onClick={inTraining.value ? leaveTraining : enter}>
         {sayHelp(inTraining.value ? "training-leave" : "training-enter")}
       </button>
-      <StartAnew onTrouble={onTrouble} />
+      {inTraining.value && <StartAnew onTrouble={onTrouble} />}
     </Page>
   );
 }

@@ -5,6 +5,7 @@ import { signal } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { say } from "../../contract/words";
 import { theRecord } from "../place";
+import { Noted } from "./noted";
 import { useRead } from "../use_read";
 
 const CARES = ["support", "no-diagnosis", "local-rules", "sedated", "emergency", "comfort", "own-figures"] as const;
@@ -44,17 +45,16 @@ function useWasRead(person: string | undefined): boolean | undefined {
   return person === undefined ? readBefore.value : kept;
 }
 
-/** The cautions at first start, until they were read. */
-export function FirstCautions(): JSX.Element | null {
+/** The cautions at first start, until they were read; `folded` to a line where there is work to do above them. */
+export function FirstCautions({ folded }: { folded?: boolean }): JSX.Element | null {
   const person = theRecord().who.value?.person;
   if (useWasRead(person) !== false) return null;
   return (
-    <section class="note stack" aria-labelledby="first-cautions">
-      <h2 id="first-cautions">{say("first-cautions-title")}</h2>
+    <Noted id="first-cautions" title={say("first-cautions-title")} folded={folded}>
       <Cares />
       <button type="button" class="button wide" onClick={() => markRead(person)}>
         {say("first-cautions-seen")}
       </button>
-    </section>
+    </Noted>
   );
 }

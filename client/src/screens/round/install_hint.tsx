@@ -5,6 +5,7 @@ import { signal } from "@preact/signals";
 import { say } from "../../contract/words";
 import { inTraining } from "../../parts/training_ground";
 import { askToInstall, installKind, isInstalled } from "./install";
+import { Noted } from "./noted";
 
 const PLACE = "quietcuff-in-browser";
 
@@ -38,17 +39,16 @@ export function InstallWay(): JSX.Element {
   );
 }
 
-/** The hint at the first screens. */
-export function InstallHint(): JSX.Element | null {
+/** The hint at the first screens; `folded` to a line where there is work to do above it. */
+export function InstallHint({ folded }: { folded?: boolean }): JSX.Element | null {
   if (isInstalled.value || inBrowser.value || inTraining.value) return null;
   return (
-    <section class="note stack" aria-labelledby="install-hint">
-      <h2 id="install-hint">{say("install-title")}</h2>
+    <Noted id="install-hint" title={say(folded ? "install-first" : "install-title")} folded={folded}>
       <p>{say("install-why")}</p>
       <InstallWay />
       <button type="button" class="button wide" onClick={goOnInBrowser}>
         {say("install-browser")}
       </button>
-    </section>
+    </Noted>
   );
 }

@@ -19,12 +19,18 @@ export function doubtOf(quiet: Quiet, now_ms: number): string | undefined {
   return step_s === 0 ? undefined : say("quiet-step", { by: step_s > 0 ? "forward" : "back", time: clockOf(Math.abs(step_s)) });
 }
 
-function rowOf({ id, name, mark }: Open, quiet: Quiet, now_ms: number): QuietRow {
+/** Without an animal, what tells it from the next one begun. */
+function unnamed({ species, started_at_ms }: Open["measurement"]): string {
+  const begun = started_at_ms === undefined ? undefined : say("draft-begun", { when: timeOfDay(started_at_ms) });
+  return [say("draft-name-none"), say(`species-${species}`), begun].filter(Boolean).join(", ");
+}
+
+function rowOf({ id, name, mark, measurement }: Open, quiet: Quiet, now_ms: number): QuietRow {
   const left = left_s(quiet, now_ms);
   return {
     id,
     href: `#/measure/${id}`,
-    name: [name ?? say("draft-name-none"), mark].filter(Boolean).join(", "),
+    name: name === undefined ? unnamed(measurement) : [name, mark].filter(Boolean).join(", "),
     isOver: left === 0,
     left: clockOf(left),
     ready_at: timeOfDay(readyAt_ms(quiet)),

@@ -42,8 +42,6 @@ export function Round(): JSX.Element {
     <Page title={say("round-title")} back="">
       <FiledLine />
       <QuietOnRound />
-      <FirstCautions />
-      <InstallHint />
       <Drafts onAdd={setAdding} />
       <section class="stack">
         <div class="field">
@@ -55,6 +53,8 @@ export function Round(): JSX.Element {
         </button>
       </section>
       <MeasureFirst />
+      <FirstCautions folded />
+      <InstallHint folded />
       <Animals search={search} />
       <Foot />
     </Page>

@@ -3,20 +3,16 @@ import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import type { Draft, PatientCard } from "../../offline/journal";
 import { dayAndTime } from "../../parts/figures";
-import { inOneLine, patientOf } from "../animal/animals";
+import { patientOf } from "../animal/animals";
 import { isOrphan, type Form } from "../forms_begun";
-import { openOf } from "../measure/open";
+import { draftLines, type DraftLine } from "./draft_lines";
 import { thePhone } from "../place";
 import { useRead } from "../use_read";
 
-function DraftLine({ draft }: { draft: Draft }): JSX.Element {
-  const open = openOf(draft);
-  const name = open.name ?? say("draft-name-none");
-  const line = say("draft-line", { name, n: open.measurement.sets.reduce((sum, set) => sum + set.readings.length, 0) });
-  const about = inOneLine(say(`species-${open.measurement.species}`), open.mark, dayAndTime(draft.updatedMs));
+function Line({ id, line, about }: DraftLine): JSX.Element {
   return (
     <li>
-      <a class="row" href={`#/measure/${draft.id}`} aria-label={say("draft-continue", { name: `${line} ${about}` })}>
+      <a class="row" href={`#/measure/${id}`} aria-label={say("draft-continue", { name: `${line} ${about}` })}>
         <strong>{line}</strong> <span class="small quiet">{about}</span>
       </a>
     </li>
@@ -64,7 +60,7 @@ export function Drafts({ onAdd }: { onAdd: (about: string) => void }): JSX.Eleme
     <section>
       <h2>{say("patients-drafts")}</h2>
       <ul class="list">
-        {drafts.map((draft) => <DraftLine key={draft.id} draft={draft} />)}
+        {draftLines(drafts, Date.now()).map((one) => <Line key={one.id} {...one} />)}
         {changes.map(({ form, card }) => <ChangeLine key={form.id} form={form} card={card} />)}
         {orphans.map((form) => <OrphanLine key={form.id} form={form} onAdd={onAdd} />)}
       </ul>
