@@ -1,6 +1,6 @@
 """One phone on its way through the app: what a hand does, by roles and names, and what several places begin with.
 
-It knows no place; the list of them is places.py. It must not expect anything of a screen but that it is there.
+It knows no place; the list of them is in places. It must not expect anything of a screen but that it is there.
 """
 
 from __future__ import annotations

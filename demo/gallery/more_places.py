@@ -1,7 +1,7 @@
-"""Screens that only the invented practice can show: its animals, its bags, what waits without a network, what breaks through.
+"""Screens that only the invented practice can show: its animals, its bags, a whole visit with its time between the readings.
 
 FIRST comes right after the first screen of a person who has signed in, before any draft lies above the animals; MORE comes after
-all of demo/places.py, for the same walk. It must not expect anything of a screen but that it is there.
+all of demo/places, for the same walk. It must not expect anything of a screen but that it is there.
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Sequence
 
-from demo.walk import Place, Walk, begin, take, to_round
+from demo.walk import Place, Walk, to_round
 
 SEARCH = "Find by name, mark or number"
 QUIET_MS, GAP_MS = 11 * 60_000, 42_000
@@ -60,44 +60,9 @@ def _form(fold: str, button: str, save: str) -> Callable[[Walk], None]:
     return steps
 
 
-def _as_last_time(walk: Walk) -> None:
-    animal("Marrow")(walk)
-    walk.tap("Measure")
-    walk.tap("Show Cuff")
-    walk.sees("button", "Show Readings")
-
-
-def _readings(*taken: int) -> Callable[[Walk], None]:
-    def steps(walk: Walk) -> None:
-        begin(walk, "cat")
-        walk.tap("Show Readings")
-        take(walk, *taken)
-
-    return steps
-
-
 def _finish(walk: Walk) -> None:
     walk.tap("Finish")
     walk.sees("region", "Result")
-
-
-def _without_network(walk: Walk) -> None:
-    walk.page.context.set_offline(True)
-    walk.tap("File")
-    walk.page.get_by_role("button", name="Choose Thimble").first.click()
-    walk.tap("File")
-    walk.shows("Filed:")
-
-
-def _outbox_waiting(walk: Walk) -> None:
-    walk.to("#/outbox", "Outbox")
-
-
-def _outbox_sent(walk: Walk) -> None:
-    walk.page.context.set_offline(False)
-    walk.to("#/outbox", "Outbox")
-    walk.page.get_by_role("button", name="Send now").first.click()
-    walk.shows("In the record")
 
 
 def _quiet_over(walk: Walk) -> None:
@@ -161,14 +126,6 @@ FIRST: Sequence[Place] = (
 MORE: Sequence[Place] = (
     Place("bag-shelter", _bag),
     Place("bag-shelter-gauge", _bag_thing, alone=False),
-    Place("cuff-as-last-time", _as_last_time),
-    Place("readings-coming-down", _readings(190, 184, 176, 168, 160, 154)),
-    Place("readings-agree", _readings(158, 150, 146, 148, 150, 146, 148)),
-    Place("readings-crisis", _readings(238, 192, 236, 198, 240, 194, 234)),
-    Place("result-crisis", _finish, alone=False),
-    Place("filed-without-network", _without_network, alone=False),
-    Place("outbox-waiting", _outbox_waiting, alone=False),
-    Place("outbox-sent", _outbox_sent, alone=False),
     # a whole visit as it should be, the time between put on by hand
     Place("visit-quiet-over", _quiet_over),
     Place("visit-cuff", _cuff_taken, alone=False),

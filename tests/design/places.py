@@ -1,4 +1,4 @@
-"""The list of every screen and state. It stands in demo/places.py, since the pictures of the gallery use the same one and the demo
+"""The list of every screen and state. It stands in demo/places, since the pictures of the gallery use the same one and the demo
 may not import tests; what is added here are only the names the checks import."""
 
 from demo.places import PLACES, SIGNED_IN, SIGNED_OUT

@@ -1,6 +1,6 @@
 """Every screen in every state, in a real browser: nobody is kept out by size, colour, motion, a missing name or a narrow screen.
 
-Places: demo/places.py. Questions: asked.py and in_page.js. Sources: WCAG 2.2 (W3C) by axe-core's rules and by 1.4.1, 1.4.4, 1.4.10,
+Places: demo/places. Questions: asked.py and in_page.js. Sources: WCAG 2.2 (W3C) by axe-core's rules and by 1.4.1, 1.4.4, 1.4.10,
 1.4.12, 2.3.3, 2.5.8, 4.1.2; 44 and 60 px, gaps of 8 and 6 px and 7:1 for text are the project's own, and stricter.
 """
 

@@ -101,7 +101,7 @@ describe("marks on the body", () => {
 
 describe("places for buttons", () => {
   /** Width of the phone, of which an edge of 12 on each side is not the drawing's; and how far apart two targets of 44 must lie on it. */
-  const PHONES = [{ phone_px: 320, least_px: 44 }, { phone_px: 360, least_px: 44 + 8 }];
+  const PHONES = [{ phone_px: 320, least_px: 44 + 8 }, { phone_px: 360, least_px: 44 + 8 }];
   /** Height to width of the body's drawing. */
   const shape = (): number => {
     const [, width, height] = /viewBox="0 0 (\d+) (\d+)"/.exec(markup(<Body species="dog" marks={[]} />)) as unknown as [string, string, string];

@@ -27,6 +27,8 @@ export interface Mark {
 
 interface Spot {
   at: readonly [number, number];
+  /** Where its button lies, moved a little off the mark: two targets of 44 px with 8 between them must fit on a drawing 296 px wide. */
+  tap?: readonly [number, number];
   across: number;
   turn: number;
 }
@@ -34,26 +36,26 @@ interface Spot {
 type Spots = Readonly<Record<string, Spot>>;
 
 const DOG: Spots = {
-  above_elbow_left: { at: [101, 96], across: 34, turn: -28 },
-  above_elbow_right: { at: [62, 110], across: 24, turn: 18 },
-  forearm_left: { at: [103, 137], across: 21, turn: 0 },
-  forearm_right: { at: [51, 148], across: 20, turn: 14 },
-  above_hock_left: { at: [197, 122], across: 30, turn: -42 },
-  above_hock_right: { at: [157, 124], across: 26, turn: -10 },
-  metatarsus_left: { at: [208, 162], across: 19, turn: 8 },
-  metatarsus_right: { at: [157, 163], across: 19, turn: 10 },
+  above_elbow_left: { at: [101, 96], tap: [103, 95], across: 34, turn: -28 },
+  above_elbow_right: { at: [62, 110], tap: [60, 107.5], across: 24, turn: 18 },
+  forearm_left: { at: [103, 137], tap: [103, 138], across: 21, turn: 0 },
+  forearm_right: { at: [51, 148], tap: [51, 150.5], across: 20, turn: 14 },
+  above_hock_left: { at: [197, 122], tap: [198.5, 120.5], across: 30, turn: -42 },
+  above_hock_right: { at: [157, 124], tap: [155.5, 122], across: 26, turn: -10 },
+  metatarsus_left: { at: [208, 162], tap: [208, 163.5], across: 19, turn: 8 },
+  metatarsus_right: { at: [157, 163], tap: [157, 165], across: 19, turn: 10 },
   tail_base: { at: [202, 57], across: 19, turn: 48 },
 };
 
 const CAT: Spots = {
-  above_elbow_left: { at: [102, 101], across: 32, turn: -28 },
-  above_elbow_right: { at: [64, 113], across: 24, turn: 20 },
-  forearm_left: { at: [104, 142], across: 20, turn: 0 },
-  forearm_right: { at: [51, 151], across: 18, turn: 14 },
-  above_hock_left: { at: [199, 128], across: 32, turn: -42 },
-  above_hock_right: { at: [159, 127], across: 26, turn: -8 },
-  metatarsus_left: { at: [209, 166], across: 18, turn: 8 },
-  metatarsus_right: { at: [158, 166], across: 17, turn: 10 },
+  above_elbow_left: { at: [102, 101], tap: [104.5, 100], across: 32, turn: -28 },
+  above_elbow_right: { at: [64, 113], tap: [61.5, 110.5], across: 24, turn: 20 },
+  forearm_left: { at: [104, 142], tap: [104, 143], across: 20, turn: 0 },
+  forearm_right: { at: [51, 151], tap: [51, 153.5], across: 18, turn: 14 },
+  above_hock_left: { at: [199, 128], tap: [200.5, 125.5], across: 32, turn: -42 },
+  above_hock_right: { at: [159, 127], tap: [157.5, 125], across: 26, turn: -8 },
+  metatarsus_left: { at: [209, 166], tap: [209, 168.5], across: 18, turn: 8 },
+  metatarsus_right: { at: [158, 166], tap: [158, 168], across: 17, turn: 10 },
   tail_base: { at: [210, 78], across: 22, turn: 50 },
 };
 
@@ -66,11 +68,11 @@ const spotOf = (species: Species, site: Site, side: Side = "left"): Spot | undef
   SPOTS[species][site === "tail_base" ? site : `${site}_${side}`];
 
 function placesOf(spots: Spots): readonly Place[] {
-  return Object.entries(spots).map(([name, { at }]) => {
+  return Object.entries(spots).map(([name, { at, tap = at }]) => {
     const side = /_(left|right)$/.exec(name)?.[1] as Side | undefined;
     const site = (side ? name.slice(0, -side.length - 1) : name) as Site;
     const [width, height] = BODY_SIZE;
-    return { site, ...(side && { side }), x: Math.round((at[0] * 1000) / width), y: Math.round((at[1] * 1000) / height) };
+    return { site, ...(side && { side }), x: Math.round((tap[0] * 1000) / width), y: Math.round((tap[1] * 1000) / height) };
   });
 }
 

@@ -18,6 +18,9 @@ import { meanLine, moreLine, phraseOf, rowTitle, standingWords, valueOf, verdict
 /** Width of the row beside the newest reading, and its height where mean and edges are drawn in it, in px. */
 const ROW = { width: 232, height: 76 };
 
+/** The same below what is urgent: that takes as much as a key, and the keys must stay where they are. */
+const LOW_ROW = { width: 200, height: 56 };
+
 /** Attempts in a row without a number after which it is asked why. No limit of a rule: a hint to look at animal and probe. */
 const WITHOUT_NUMBER = 3;
 
@@ -75,7 +78,7 @@ export function Seen({ open, urgent }: { open: Open; urgent: boolean }): JSX.Ele
           {say(`without-number-${set.method}`)}
         </p>
       ) : (
-        <Row open={open} assessment={assessment} at={at} revealed={showsMean ? revealedOf(assessment, at) : undefined} />
+        <Row open={open} assessment={assessment} at={at} isLow={urgent} revealed={showsMean ? revealedOf(assessment, at) : undefined} />
       )}
     </div>
   );
@@ -85,15 +88,17 @@ interface RowProps {
   open: Open;
   assessment: Assessment;
   at: number;
+  isLow: boolean;
   revealed: Revealed | undefined;
 }
 
-function Row({ open, assessment, at, revealed }: RowProps): JSX.Element | null {
+function Row({ open, assessment, at, isLow, revealed }: RowProps): JSX.Element | null {
   const { readings } = setNow(open);
   const latest = readings[readings.length - 1];
   if (!latest) return null;
   const taken = readings.map((reading) => ({ ...reading, counts: mayCount(standingOf(assessment, at, reading.id)) }));
-  const shape = seriesShape(taken, ROW.width, revealed ? { revealed, height: ROW.height } : {});
+  const { width, height } = isLow ? LOW_ROW : ROW;
+  const shape = seriesShape(taken, width, revealed ? { revealed, height } : isLow ? { height } : {});
   return (
     <div class="row-and-latest">
       <Series shape={shape} label={rowTitle(readings)} />
