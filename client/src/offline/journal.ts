@@ -15,7 +15,7 @@ import { OUTBOX, practiceLayout } from "./rows.ts";
 import { type Sending, sending } from "./sending.ts";
 import { readSetting, settingName, settingRow } from "./settings.ts";
 import { type Place, readPlace, signIn } from "./sign_in.ts";
-import { isSameStatus, NOT_TRYING, type Trying, statusNow } from "./status.ts";
+import { counting, isSameStatus, NOT_TRYING, type Trying, statusNow } from "./status.ts";
 import type { Pace } from "./pace.ts";
 import { type Outcome, syncOnce } from "./sync.ts";
 import { type Shelf, readBasis, readMeta, syncStore } from "./sync_store.ts";
@@ -48,8 +48,10 @@ class OpenPhone implements Types.Phone {
   #opened: Opened = new Map();
   #trying: Trying = NOT_TRYING;
   #queue: Promise<unknown> = Promise.resolve();
-  #counts = 0;
-  #latestCount: Promise<void> = Promise.resolve();
+  readonly #recount = counting(
+    () => statusNow(this.#outbox, this.#place?.key, this.#trying, this.status.value),
+    (status) => (this.status.value = isSameStatus(status, this.status.value) ? this.status.value : status),
+  );
   #stopWatching = () => {};
 
   constructor(around: Around) {
@@ -94,7 +96,7 @@ class OpenPhone implements Types.Phone {
       const { id, updatedMs, content } = draft;
       const box = await seal(this.#shelfOrThrow().key, "drafts", id, { updatedMs, content });
       await (ifThere ? writes.rewriteDraft : writes.putDraft)(this.#outbox, { id, box });
-    });
+    }, () => this.#newsOfDraft());
   }
 
   dropDraft(id: string): Promise<void> {
@@ -179,9 +181,9 @@ class OpenPhone implements Types.Phone {
   }
 
   /** Writes run one after the other in the order they were asked for: an older draft must not land on a newer one. */
-  #inOrder<Result>(work: () => Promise<Result>): Promise<Result> {
+  #inOrder<Result>(work: () => Promise<Result>, news = () => this.#committed()): Promise<Result> {
     const done = this.#afterTheOthers(work);
-    void done.then(() => this.#committed(), () => undefined);
+    void done.then(news, () => undefined);
     return done.catch((trouble: unknown) => {
       this.#tellStorage(trouble);
       throw trouble;
@@ -253,9 +255,19 @@ class OpenPhone implements Types.Phone {
     await this.#inOrder(() => writes.putMeta(this.#outbox, [{ name: "persisted", value: persisted }])).catch(() => {});
   }
 
-  #committed(): void {
+  /** A draft is in no count: a key of the pad is one commit, and counting would stand between it and its paint. */
+  #newsOfDraft(): void {
+    if (this.#trying.storage !== undefined) return this.#committed();
+    this.#tellRows();
+  }
+
+  #tellRows(): void {
     this.changed.value += 1;
     this.#around.channel.tell("rows");
+  }
+
+  #committed(): void {
+    this.#tellRows();
     const { storage } = this.#trying;
     // Only a reload ends `reload_needed`; whatever else still stands in the way is told again at once.
     if (storage !== "reload_needed") this.#trying = { ...this.#trying, storage: undefined };
@@ -281,19 +293,5 @@ class OpenPhone implements Types.Phone {
   #tellStorage(trouble: unknown): void {
     const storage = storageTroubleOf(trouble);
     if (storage !== undefined) this.#tell({ storage });
-  }
-
-  /** Counts anew; resolves when a count begun no earlier than this one is shown. */
-  #recount(): Promise<void> {
-    this.#counts += 1;
-    this.#latestCount = this.#countAndShow(this.#counts);
-    return this.#latestCount;
-  }
-
-  /** Of two counts under way the later one is shown; whoever waits for the earlier one waits for it too. */
-  async #countAndShow(mine: number): Promise<void> {
-    const status = await statusNow(this.#outbox, this.#place?.key, this.#trying, this.status.value);
-    if (mine !== this.#counts) return this.#latestCount;
-    if (!isSameStatus(status, this.status.value)) this.status.value = status;
   }
 }

@@ -39,6 +39,25 @@ export async function statusNow(
   }));
 }
 
+/**
+ * Counts anew at each call and shows the answer; resolves when a count begun no earlier than this one is shown. Of two under way the
+ * later one is shown; whoever waits for the earlier one waits for it too.
+ */
+export function counting(count: () => Promise<Status>, show: (status: Status) => void): () => Promise<void> {
+  let begun = 0;
+  let latest: Promise<void> = Promise.resolve();
+  async function countAndShow(mine: number): Promise<void> {
+    const status = await count();
+    if (mine !== begun) return latest;
+    show(status);
+  }
+  return () => {
+    begun += 1;
+    latest = countAndShow(begun);
+    return latest;
+  };
+}
+
 /** Whether a screen that shows `one` need not be drawn anew for `other`: most commits are a key of the pad and change no count. */
 export function isSameStatus(one: Status, other: Status): boolean {
   const names = Object.keys({ ...one, ...other }) as (keyof Status)[];
