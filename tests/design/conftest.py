@@ -5,14 +5,19 @@ The walk is made once because it takes most of the time; the tests only say what
 
 from __future__ import annotations
 
+import http.server
 import os
+import subprocess
+import threading
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
+from functools import partial
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Page, Playwright
 
+from tests.architecture.tree import ROOT
 from tests.design import asked
 from tests.design.places import PLACES, Walk, walked
 from tests.field.phone import Phone
@@ -23,6 +28,13 @@ QUESTIONS: dict[str, Callable[[Page], list[str]]] = {
     "motion": asked.motion, "strange_colours": asked.strange_colours,
     "colour_only": lambda page: asked.ask(page, "colourOnly"),
 }
+
+
+class _Quiet(http.server.SimpleHTTPRequestHandler):
+    """Serves files and keeps no log."""
+
+    def log_message(self, *_: object) -> None:
+        """Nothing."""
 
 
 @dataclass
@@ -81,3 +93,21 @@ def _in_greys(page: Page, file: Path) -> None:
 def open_page(phone: Phone, seen: Seen) -> Page:
     """The phone's page after the walk: signed in, with a record."""
     return phone.page
+
+
+@pytest.fixture(scope="session")
+def parts(phone: Phone, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
+    """The page of all parts, built anew, in a window beside the app's."""
+    folder = tmp_path_factory.mktemp("parts")
+    done = subprocess.run(["npx", "vite", "build", "--config", "vite.parts.ts", "--outDir", str(folder), "--emptyOutDir"],
+                          cwd=ROOT / "client", capture_output=True, text=True, timeout=120, check=False)
+    assert done.returncode == 0, done.stdout + done.stderr
+    with http.server.ThreadingHTTPServer(("127.0.0.1", 0), partial(_Quiet, directory=folder)) as server:
+        threading.Thread(target=server.serve_forever, daemon=True).start()
+        assert phone.context is not None
+        page = phone.context.new_page()
+        page.goto(f"http://localhost:{server.server_port}/parts.html")
+        page.get_by_role("region", name="glossary").wait_for()
+        yield page
+        page.close()
+        server.shutdown()

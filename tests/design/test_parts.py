@@ -5,12 +5,7 @@ Looks, targets, reflow and axe-core's rules are asked of parts in states that a 
 
 from __future__ import annotations
 
-import http.server
 import re
-import subprocess
-import threading
-from collections.abc import Iterator
-from functools import partial
 from pathlib import Path
 
 import pytest
@@ -20,36 +15,10 @@ from tests.architecture.tree import CLIENT_SOURCE, ROOT, ours, shown
 from tests.architecture.typescript_text import imports
 from tests.design import asked
 from tests.design.style_sheets import LOOKS
-from tests.field.phone import Phone
 
 PAGE = CLIENT_SOURCE / "all_parts" / "page.tsx"
 SIDE_BY_SIDE = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
 """Best practice is about one screen: here a dozen results stand one below the other."""
-
-
-class _Quiet(http.server.SimpleHTTPRequestHandler):
-    """Serves files and keeps no log."""
-
-    def log_message(self, *_: object) -> None:
-        """Nothing."""
-
-
-@pytest.fixture(scope="module")
-def parts(phone: Phone, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Page]:
-    """The page, built anew, in a window beside the app's."""
-    folder = tmp_path_factory.mktemp("parts")
-    done = subprocess.run(["npx", "vite", "build", "--config", "vite.parts.ts", "--outDir", str(folder), "--emptyOutDir"],
-                          cwd=ROOT / "client", capture_output=True, text=True, timeout=120, check=False)
-    assert done.returncode == 0, done.stdout + done.stderr
-    with http.server.ThreadingHTTPServer(("127.0.0.1", 0), partial(_Quiet, directory=folder)) as server:
-        threading.Thread(target=server.serve_forever, daemon=True).start()
-        assert phone.context is not None
-        page = phone.context.new_page()
-        page.goto(f"http://localhost:{server.server_port}/parts.html")
-        page.get_by_role("region", name="glossary").wait_for()
-        yield page
-        page.close()
-        server.shutdown()
 
 
 def _found(page: Page, file: str) -> Page:

@@ -1,6 +1,7 @@
 /* The page of all parts, each in each of its states, for looking at while they are made: `npm run parts`. Development only: it is built
    by a run of its own, and nothing of it reaches the app.
-   In its address `?look=dim` chooses the look, `&hand=left` the hand, `&training=yes` the ground, `&part=series` one part alone. */
+   In its address `?look=dim` chooses the look, `&hand=left` the hand, `&training=yes` the ground, `&part=series` one part alone,
+   `&screen=outbox-needs-you` a whole screen in a state that no hand can bring about. */
 import { render } from "preact";
 import "../look/tokens.css";
 import "../look/base.css";
@@ -23,6 +24,7 @@ import { AskedParts } from "./asked_parts";
 import { DrawnParts } from "./drawn_parts";
 import { ResultParts } from "./result_parts";
 import { EMPTY_PHONE } from "./standing_in";
+import { standFor, WholeScreen } from "./whole_screens";
 
 const asked = new URLSearchParams(location.search);
 
@@ -34,14 +36,26 @@ function leave(part: string | null): void {
 chooseLook(LOOKS.find((one) => one === asked.get("look")) ?? "day");
 chooseHand(HANDS.find((one) => one === asked.get("hand")) ?? "right");
 showTraining(asked.get("training") === "yes");
-usePhoneOf(EMPTY_PHONE);
-render(
-  <main class="page main">
-    <h1>{say("app-name")}</h1>
-    <AskedParts />
-    <DrawnParts />
-    <ResultParts only={asked.get("result")} />
-  </main>,
-  document.body,
-);
-leave(asked.get("part"));
+
+function drawParts(): void {
+  usePhoneOf(EMPTY_PHONE);
+  render(
+    <main class="page main">
+      <h1>{say("app-name")}</h1>
+      <AskedParts />
+      <DrawnParts />
+      <ResultParts only={asked.get("result")} />
+    </main>,
+    document.body,
+  );
+  leave(asked.get("part"));
+}
+
+function drawScreen(name: string): void {
+  standFor(name);
+  render(<WholeScreen name={name} />, document.body);
+}
+
+const screen = asked.get("screen");
+if (screen === null) drawParts();
+else drawScreen(screen);

@@ -9,6 +9,7 @@ import { ReadingsSheet } from "../screens/measure/readings_sheet";
 import { ResultPart } from "../screens/measure/result_part";
 import { WhyNotToday } from "../screens/measure/not_today";
 import { HelpFirst } from "../screens/measure/help_first";
+import { StorageProblem } from "../screens/phone/storage_problem";
 import { Shown } from "./shown";
 import { keepingFor, openWith, type Visit } from "./standing_in";
 
@@ -51,6 +52,8 @@ const SHEETS: readonly Sheet[] = [
   { kind: "second_tap", numbers: { systolic_mmhg: 142 } }, { kind: "new_set" }, { kind: "pulse" }, { kind: "stop" },
 ];
 
+const STORAGE = ["storage-full", "storage-lost", "storage-blocked", "storage-reload-needed", "phone-too-large", "kept-not"];
+
 function Sheets(): JSX.Element {
   const open = openWith({ species: "dog", taken: around(146) });
   const keeping = keepingFor(open);
@@ -82,6 +85,9 @@ export function ResultParts({ only }: { only: string | null }): JSX.Element {
       <Shown name="differs">
         <p>{say("differs-stands")}</p>
         <Differs phone={one} server={other} measurement={undefined} />
+      </Shown>
+      <Shown name="storage-problems">
+        {STORAGE.map((word) => <StorageProblem key={word} word={word} />)}
       </Shown>
       <Sheets />
       {shown.map(([name, visit]) => <Result key={name} name={name} visit={visit} />)}

@@ -1,7 +1,7 @@
 /* What the parts on the page of all parts stand on: a phone without a record and visits that nobody took. Development only.
    Must not be imported by the app. Everything here is invented, and no figure is a rule's. */
 import { signal } from "@preact/signals";
-import type { Phone } from "../offline/journal";
+import type { Letter, Phone, Status } from "../offline/journal";
 import { keeperOf } from "../screens/measure/keeper";
 import { keepingOf, troubleCode, type Keeping } from "../screens/measure/keeping";
 import { started, type CuffSet, type Open, type Reading } from "../screens/measure/open";
@@ -16,6 +16,22 @@ export const EMPTY_PHONE = {
   recall: async () => undefined, keepDraft: async () => undefined, remember: async () => undefined, dropDraft: () => NEVER, file: () => NEVER,
   signIn: () => NEVER, signOut: () => NEVER, syncNow: async () => undefined, close: () => undefined,
 } as unknown as Phone;
+
+const WHO = { practice: "practice", practiceName: "Hedgerow", person: "person", personName: "Wren", role: "veterinarian", device: "phone" };
+
+/** The empty phone with somebody signed in, some of its answers replaced, and this status. */
+export function phoneWith(answers: Partial<Phone>, status: Partial<Status>): Phone {
+  return { ...EMPTY_PHONE, who: signal(WHO), status: signal({ ...STATUS, ...status }), ...answers } as Phone;
+}
+
+let letters = 0;
+
+/** A letter as it was filed; its id counts up. */
+export function letterOf(kind: string, body: object, more: Partial<Letter> = {}): Letter {
+  letters += 1;
+  const at = { schema: 1, author: "person", basis: 0, made_at_ms: Date.now(), zone: "UTC", offset_min: 0 };
+  return { id: `letter-${letters}`, kind, ...at, body: { ...body }, ...more };
+}
 
 /** Changes are kept in this window alone. */
 export function keepingFor(open: Open): Keeping {

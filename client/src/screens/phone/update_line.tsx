@@ -7,7 +7,7 @@ export function UpdateLine(): JSX.Element | null {
   const take = update.value;
   if (!take) return null;
   return (
-    <div class="note update" role="status">
+    <div class="note update stack" role="status">
       <p>{say("update-ready")}</p>
       <button type="button" class="button" onClick={take}>
         {say("update-take")}
