@@ -12,6 +12,7 @@ from fluent.syntax.ast import Junk, Message
 
 from quietcuff.contract import compile_schema, read_json, wire, words
 from quietcuff.contract.shared_files import shared_folder
+from tests.architecture.tree import CLIENT_SOURCE
 
 CHECKS = {
     "not_an_object", "not_a_list", "not_text", "not_a_whole_number", "not_true_or_false", "unknown_key", "missing",
@@ -71,8 +72,12 @@ def ids(path: Path) -> list[str]:
     return [entry.id.name for entry in entries(path) if isinstance(entry, Message)]
 
 
-def test_the_lazily_loaded_words_are_among_the_files() -> None:
-    assert {"en.ftl", "en_guide.ftl"} <= {path.name for path in WORD_FILES}
+def test_every_words_file_the_phone_loads_is_read_here() -> None:
+    """All of them and no other: a file nobody loads would hold sentences nobody sees."""
+    sources = [file.read_text(encoding="utf-8") for file in (CLIENT_SOURCE / "contract").glob("*.ts")]
+    loaded = {name for source in sources for name in re.findall(r"words/(\w+\.ftl)\?raw", source)}
+    assert loaded == {"en.ftl", "en_calm.ftl", "en_cuff.ftl", "en_guide.ftl", "en_help.ftl"}
+    assert {path.name for path in WORD_FILES} == loaded
 
 
 @pytest.mark.parametrize("path", WORD_FILES, ids=lambda path: path.name)
