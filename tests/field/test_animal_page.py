@@ -94,6 +94,46 @@ def test_two_windows_have_a_form_each(server: ServerProcess, new_phone: Callable
     assert server.rows("SELECT name FROM patients ORDER BY name") == [("Brammel",), ("Quill",)]
 
 
+def who_form(page: Page) -> None:
+    page.get_by_text("Who it is", exact=True).click()
+    page.get_by_role("button", name="Change or add", exact=True).click()
+    page.get_by_label("Name", exact=True).wait_for()
+
+
+def test_what_another_window_saved_meanwhile_is_shown_and_neither_is_lost(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    work.add_animal(phone, "Cat", "Mira", "kennel 7")
+    assert phone.context is not None
+    who_form(phone.page)
+    phone.fill("Name", "Mirabel")
+    expect(phone.page.get_by_label("Name", exact=True)).to_have_value("Mirabel")
+    other = phone.context.new_page()
+    other.goto(phone.page.url)
+    other.get_by_role("heading", name="Mira", exact=True).wait_for()
+    who_form(other)
+    for label, text in (("Name", "Mirella"), ("Breed", "Manx"), ("Why this change", "misheard")):
+        other.get_by_label(label, exact=True).fill(text)
+        expect(other.get_by_label(label, exact=True)).to_have_value(text)
+    other.get_by_role("button", name="Save changes", exact=True).click()
+    other.get_by_role("heading", name="Mirella", exact=True).wait_for()
+    phone.shows("Taken over from there, since you changed nothing in it: Breed.")
+    phone.shows("Name. Here: Mirabel. Saved meanwhile: Mirella.")
+    phone.fill("Why this change", "heard right")
+    phone.tap("Save changes")
+    phone.shows("Name: choose which of the two stands")
+    assert server.rows("SELECT count(*) FROM journal WHERE kind = 'patient'") <= [(2,)]
+    phone.kill_tab()
+    phone.tap("Keep Mirabel")
+    expect(phone.button("Keep Mirabel")).to_have_count(0)
+    phone.tap("Save changes")
+    expect(phone.page.get_by_role("heading", name="Mirabel", exact=True)).to_be_visible()
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=30_000)
+    [(letter,)] = server.rows("SELECT letter FROM journal ORDER BY position DESC LIMIT 1")
+    said = json.loads(letter)
+    assert (said["reason"], said["body"]) == (
+        "heard right", {"species": "cat", "name": "Mirabel", "mark": "kennel 7", "breed": "Manx"})
+
+
 def test_a_site_and_a_new_name_are_told_offline_and_come_into_the_record_as_one_animal(
     server: ServerProcess, new_phone: Callable[..., Phone]
 ) -> None:

@@ -90,6 +90,68 @@ def test_a_bag_filed_offline_is_in_the_record_and_on_the_other_phone(server: Ser
     the_other_phone_has_it(server, new_phone)
 
 
+FORGETS_NOTHING = """
+const { put } = IDBObjectStore.prototype;
+IDBObjectStore.prototype.put = function (row, ...rest) {
+  if (window.isDying && this.name === 'meta' && row.name.includes('bag_edit')) throw new DOMException('died', 'AbortError');
+  return put.call(this, row, ...rest);
+};
+"""
+
+
+def test_a_bag_saved_right_before_the_app_died_is_not_offered_again(server: ServerProcess, new_phone: NewPhone) -> None:
+    """After the filing nothing of the half-typed bag is written any more, as when the app is killed then."""
+    phone = new_phone(server.url)
+    phone.scripts.append(FORGETS_NOTHING)
+    phone.open()
+    work.sign_in(phone)
+    phone.page.goto(phone.url + "/#/bag")
+    phone.fill("Name of the bag", "Van")
+    expect(phone.page.get_by_label("Name of the bag", exact=True)).to_have_value("Van")
+    phone.page.evaluate("window.isDying = true")
+    phone.tap("Save bag")
+    phone.page.get_by_role("radio", name="Another bag").wait_for()
+    phone.kill_tab()
+    phone.choose("Bag this phone measures with", "Another bag")
+    phone.button("Save bag").wait_for()
+    expect(phone.page.get_by_label("Name of the bag", exact=True)).to_have_value("")
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=SENT_MS)
+    assert len(bodies(server, "bag")) == 1
+
+
+def test_the_day_of_a_check_is_typed_in_three_fields_and_mended_without_losing_the_place(server: ServerProcess, new_phone: NewPhone) -> None:
+    phone = new_phone(server.url)
+    phone.open()
+    work.sign_in(phone)
+    phone.page.goto(phone.url + "/#/bag")
+    phone.fill("Name of the bag", "Van")
+    phone.tap("Add gauge")
+    phone.fill("Name", "Round one")
+    for part, text in (("Day", "31"), ("Month", "2"), ("Year", "2026")):
+        phone.page.get_by_label(part, exact=True).press_sequentially(text)
+        expect(phone.page.get_by_label(part, exact=True)).to_have_value(text)
+    phone.tap("Put into the bag")
+    expect(phone.page.get_by_role("alert")).to_be_focused()
+    phone.page.get_by_role("button", name="Last check: that month has no such day").click()
+    expect(phone.page.get_by_label("Day", exact=True)).to_be_focused()
+    phone.page.keyboard.press("End")
+    phone.page.keyboard.press("Backspace")
+    expect(phone.page.get_by_label("Day", exact=True)).to_have_value("3")
+    phone.page.keyboard.press("Tab")
+    expect(phone.page.get_by_label("Month", exact=True)).to_be_focused()
+    phone.page.keyboard.type("13")
+    expect(phone.page.get_by_label("Month", exact=True)).to_have_value("13")
+    expect(phone.page.get_by_label("Month", exact=True)).to_be_focused()  # said again at each key, and nothing takes the hand away
+    phone.page.keyboard.press("Backspace")
+    phone.shows("3 Jan 2026")
+    phone.tap("Put into the bag")
+    phone.tap("Save bag")
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=SENT_MS)
+    phone.page.get_by_text("In the record", exact=True).wait_for(timeout=SENT_MS)
+    # 3 January 2026: 56 years with 14 leap days after 1970-01-01, and two days: 56 * 365 + 14 + 2
+    assert bodies(server, "bag")[0]["gauges"] == [{"name": "Round one", "type": "aneroid", "checked_on_day": 20_456}]
+
+
 def the_other_phone_has_it(server: ServerProcess, new_phone: NewPhone) -> None:
     """It takes a cuff out; the first bag stays one bag, in its second wording."""
     other = new_phone(server.url, "other")

@@ -4,7 +4,7 @@ import sqlite3
 from collections.abc import Callable
 from contextlib import closing
 
-from playwright.sync_api import expect
+from playwright.sync_api import Locator, expect
 
 from tests.field import work
 from tests.field.phone import Phone
@@ -22,11 +22,19 @@ NO_OFFER_OF_ITS_OWN = """
 addEventListener('beforeinstallprompt', (event) => { if (event.isTrusted) event.stopImmediatePropagation(); }, true);
 """
 HEADING = "On the home screen"
+FIRST = "First, on the home screen"
 CAUTIONS = "Before you rely on it"
 STANDALONE = """
 const real = window.matchMedia.bind(window);
 window.matchMedia = (query) => query.includes('display-mode: standalone') ? { matches: true } : real(query);
 """
+
+
+def top(one: Locator) -> float:
+    """How far below the upper edge of the screen it begins, px."""
+    box = one.bounding_box()
+    assert box is not None
+    return box["y"]
 
 
 def test_the_home_screen_is_offered_before_the_first_entry(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
@@ -47,6 +55,27 @@ def test_the_home_screen_is_offered_before_the_first_entry(server: ServerProcess
     phone.open()
     phone.page.get_by_label("Login", exact=True).wait_for()
     expect(phone.page.get_by_role("heading", name=HEADING)).to_have_count(0)
+
+
+def test_the_task_stands_above_every_hint(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    """On the first screenful of a phone of 360 x 740: what is to be done, and below it what is to be known, a line each on the round."""
+    phone = new_phone(server.url)
+    phone.scripts.append(NO_OFFER_OF_ITS_OWN)
+    phone.open()
+    hint, cautions = phone.page.get_by_role("heading", name=HEADING), phone.page.get_by_role("heading", name=CAUTIONS)
+    hint.wait_for()
+    assert top(phone.button("Sign in")) < top(hint) < top(cautions)
+    assert top(phone.button("Sign in")) + 60 < 740
+    sign_in_as(phone, "ada")
+    first = phone.page.get_by_role("heading", name=FIRST)
+    expect(first).to_be_visible()
+    expect(phone.page.get_by_text("Open the browser's menu")).to_have_count(1)
+    expect(phone.page.get_by_text("Open the browser's menu")).not_to_be_visible()
+    assert top(phone.button("Add animal")) < top(phone.button("A cat")) < top(cautions) < top(first) < 740
+    first.click()
+    phone.shows("Open the browser's menu, then Add to Home screen or Install. Open the app from there.")
+    phone.tap("Go on in the browser")
+    expect(first).to_have_count(0)
 
 
 def test_a_browser_finds_the_app_fit_for_its_home_screen(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
@@ -97,6 +126,7 @@ def test_each_person_is_shown_the_cautions_once(server: ServerProcess, new_phone
     assert phone.page.get_by_role("region", name=CAUTIONS).get_by_role("listitem").count() == 7
     sign_in_as(phone, "ada")
     expect(cautions).to_be_visible()  # not read yet
+    cautions.click()
     phone.tap("I have read this")
     expect(cautions).to_have_count(0)
     phone.page.reload()

@@ -79,6 +79,41 @@ def test_help_opens_at_the_step_and_leads_back_to_it(phone: Phone) -> None:
         expect(phone.page.get_by_role("button", name=f"Show {part}", exact=True)).to_have_attribute("aria-expanded", "true")
 
 
+def test_a_topic_asked_for_stands_first_and_the_way_back_stays_in_sight(phone: Phone) -> None:
+    page = phone.page
+    back = page.get_by_role("link", name="Back", exact=True)
+    summary = page.locator("details.topic[open] > summary")
+    for before in ("#/help", "#/help/first", "#/round"):
+        page.goto(f"{phone.url}/{before}")
+        page.get_by_role("heading", level=1).wait_for()
+        page.goto(f"{phone.url}/#/help/offline")  # among the last of the list
+        expect(summary).to_have_text(["Without a network"])
+        box = summary.bounding_box()
+        assert box is not None and 0 < box["y"] < 200, f"from {before}: {box}"
+        expect(page.locator("details.topic > summary")).to_have_count(13)
+    page.evaluate("scrollTo(0, document.documentElement.scrollHeight)")
+    expect(page.get_by_text("Versions", exact=True)).to_be_in_viewport()
+    expect(back).to_be_in_viewport()
+    back.click()
+    expect(page.get_by_role("heading", name="Round", exact=True)).to_be_visible()
+
+
+def test_the_page_of_an_animal_stands_as_it_was_left_for_help(phone: Phone) -> None:
+    phone.page.get_by_role("heading", name="Quill", exact=True).wait_for()
+    phone.page.get_by_text("Handling", exact=True).click()
+    phone.page.get_by_label("What worked", exact=True).wait_for()
+    phone.page.get_by_role("link", name="Help", exact=True).click()
+    phone.page.get_by_role("heading", name="Help", exact=True).wait_for()
+    phone.page.get_by_role("link", name="Back", exact=True).click()
+    expect(phone.page.get_by_label("What worked", exact=True)).to_be_visible()
+    address = phone.page.url
+    phone.page.goto(phone.url + "/#/round")
+    phone.page.get_by_role("heading", name="Round", exact=True).wait_for()
+    phone.page.goto(address)
+    phone.page.get_by_role("heading", name="Quill", exact=True).wait_for()
+    expect(phone.page.get_by_label("What worked", exact=True)).to_have_count(0)
+
+
 def test_nothing_is_lost_on_the_way_even_when_the_app_is_killed_on_help(phone: Phone) -> None:
     phone.page.get_by_role("heading", name="Quill", exact=True).wait_for()
     phone.tap("Measure")

@@ -130,6 +130,11 @@ def test_a_refused_promise_is_said_and_explained(phone: Phone) -> None:
     phone.page.get_by_role("heading", name="Prepare for offline").wait_for()
 
 
+def test_much_room_is_said_in_gigabytes(phone: Phone) -> None:
+    prepared(phone, answers(quota=10_738_000_000, usage=1_000_000))
+    phone.shows("10 GB are left for the app.")
+
+
 def test_a_full_phone_and_a_wrong_clock_are_seen(phone: Phone, server: ServerProcess) -> None:
     # two minutes and a half ahead of the server's clock
     ahead = "const now = Date.now.bind(Date); Date.now = () => now() + 150000;"

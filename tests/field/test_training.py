@@ -139,6 +139,9 @@ def test_training_begins_anew_at_one_act_that_names_it(server: ServerProcess, ne
     phone.open()
     work.sign_in(phone)
     work.add_animal(phone, "Dog", "Brammel", "")
+    phone.page.goto(phone.url + "/#/training")
+    phone.button("Begin training").wait_for()
+    expect(phone.button("Start training anew")).to_have_count(0)  # there is nothing yet to take away
     begin(phone)
     work.add_animal(phone, "Cat", "Sorrel", "")
     phone.page.goto(phone.url + "/#/training")
