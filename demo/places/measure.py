@@ -51,6 +51,7 @@ def _quiet(walk: Walk) -> None:
 
 def _calm_more(walk: Walk) -> None:
     walk.tap("More")
+    walk.tap("Drugs on board")
     walk.tap("Add a drug")
     walk.tap("Steroid")
     walk.sees("button", "Remove Steroid")

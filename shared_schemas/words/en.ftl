@@ -207,7 +207,6 @@ field-rhythm = Rhythm
 rhythm-regular = Regular
 rhythm-irregular = Irregular
 summary-rest = quiet { $minutes } min
-summary-rest-none = quiet time not noted
 
 field-method = Method
 method-doppler = Doppler
@@ -348,6 +347,7 @@ new-set-method = Another method: { $method }
 back-to-readings = Back to the readings
 
 file-needs-animal = Which animal was this?
+file-choose-back = Back to the result
 file-needs-animal-hint = A measurement is filed under an animal.
 file-choose = Choose { $name }
 file-who = File under { $name }

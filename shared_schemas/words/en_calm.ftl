@@ -12,7 +12,6 @@ ready-safe-1 = A towel around it, the head covered.
 ready-safe-2 = Leave it in its own basket, the lid off.
 ready-safe-3 = A second person who knows how to hold it.
 ready-safe-4 = More quiet time, less holding.
-ready-none = not answered
 ready-all = yes to all four
 ready-some = { $n } of 4 answered
 ready-said-no = no to: { $what }
@@ -126,4 +125,12 @@ summary-drugs = { $n ->
    *[other] { $n } drugs
   }
 summary-treatment = treatment { $word }
+summary-rhythm = rhythm { $word }
+summary-age = { $n } { $unit ->
+    [months] months
+   *[years] years
+  } old
+line-circumstances = Last 30 min
+line-treatment = Treatment
+line-rest = Minutes of quiet
 summary-more-none = place, last 30 min, drugs, rhythm, age

@@ -195,7 +195,7 @@ def test_as_last_time_is_one_tap_and_a_barred_site_is_left_open(server: ServerPr
     animal = phone.page.url
     phone.tap("Measure")
     phone.tap("Show Cuff")
-    phone.page.get_by_role("button", name=re.compile("^As last time: Doppler, Forearm, Left, limb 8.5 cm, 30 mm cuff")).click()
+    phone.page.get_by_role("button", name=re.compile("^As last time: Doppler, forearm, left, limb 8.5 cm, 30 mm cuff")).click()
     phone.page.get_by_role("button", name=re.compile("^Cuff 30 mm"), expanded=False).wait_for()
     phone.tap("Next: readings")
     phone.page.get_by_label("Systolic", exact=True).wait_for()

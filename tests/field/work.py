@@ -33,6 +33,10 @@ def set_up(phone: Phone, demeanour: str, rest_min: str, place: str) -> None:
     more = phone.page.get_by_role("button", name="More", exact=True, expanded=False)
     if more.count() > 0:
         more.click()
+    by_hand = phone.page.get_by_role("button", name=re.compile("^Minutes of quiet"))
+    by_hand.wait_for()
+    if by_hand.get_attribute("aria-expanded") == "false":
+        by_hand.click()
     phone.fill("Quiet time before the first reading, in minutes", rest_min)
     phone.choose("Place", place)
 

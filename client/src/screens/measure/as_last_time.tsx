@@ -8,13 +8,21 @@ import type { Keeping } from "./keeping";
 import { asLast, takenFromLast, type AsLast, type Taken, type Today } from "./last_set";
 import { setNow, type Open, type Saying } from "./open";
 
-/** What is offered, in the words of the questions below it. */
-function words(take: Taken): string {
+/** A word that begins a label, in the middle of a sentence. */
+const within = (word: string): string => word.charAt(0).toLocaleLowerCase() + word.slice(1);
+
+/** Where an animal lies in the lap it is held in it: said once. */
+function isSaidByPosture({ posture, restraint }: Taken): boolean {
+  return restraint === "none" || (posture === "in_lap" && restraint === "lap");
+}
+
+/** What is offered, in the words of the questions below it; method and instrument are names and stay as they are. */
+export function lastWords(take: Taken): string {
   const { method, site, side, posture, restraint, limb_circumference_mm: limb, cuff_width_mm: width, instrument } = take;
   return [
-    method && say(`method-${method}`), site && say(`site-${kebab(site)}`), side && say(`side-${side}`),
+    method && say(`method-${method}`), site && within(say(`site-${kebab(site)}`)), side && within(say(`side-${side}`)),
     limb !== undefined && say("summary-limb", { cm: cm(limb) }), width !== undefined && say("used-cuff", { mm: String(width) }),
-    posture && say(`posture-${kebab(posture)}`), restraint && restraint !== "none" && say(`restraint-${restraint}`), instrument,
+    posture && within(say(`posture-${kebab(posture)}`)), restraint && !isSaidByPosture(take) && within(say(`restraint-${restraint}`)), instrument,
   ].filter(Boolean).join(", ");
 }
 
@@ -47,7 +55,7 @@ export function AsLastTime({ open, keeping, today, onTaken }: { open: Open; keep
     <div class="stack">
       {isOffered && (
         <button type="button" class="button wide" onClick={take}>
-          {say("as-last-time", { what: words(last.take) })}
+          {say("as-last-time", { what: lastWords(last.take) })}
         </button>
       )}
       {last.differs.length > 0 && (

@@ -1,5 +1,5 @@
-/* The rest of *Calm*, folded to a line that says what was noted: place, owner, what happened before, drugs, rhythm, treatment, age,
-   and the quiet time typed by hand. Each answer one tap; nothing is compulsory. */
+/* The rest of *Calm*, folded to a line that says what was noted. Opened, place and owner stand there to be answered by one tap, and all
+   that is asked more rarely is a line of its own, with what was noted of it. Nothing is compulsory. */
 import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { Checks } from "../../parts/checks";
@@ -8,9 +8,11 @@ import { kebab } from "../../parts/word_ids";
 import { ageFacts } from "../animal/patient_facts";
 import { CIRCUMSTANCES, noneOfThem, toggled } from "./circumstances";
 import { DrugsOnBoard } from "./drugs_on_board";
-import { withField, withPlain } from "./fields";
+import { partOf, withField, withPlain } from "./fields";
 import type { Keeping } from "./keeping";
+import { notedMore, type MoreQuestion } from "./more_noted";
 import { changed, type Open } from "./open";
+import { problemsToShow } from "./part_problems";
 import { moreLine } from "./summary";
 import { Typed } from "./typed";
 
@@ -48,13 +50,23 @@ function Question({ keeping, field, answers }: Asked): JSX.Element {
 function Owner({ keeping }: { keeping: Keeping }): JSX.Element {
   const { owner_present: isThere } = keeping.head().measurement;
   return (
-    <Choices
-      name="owner"
-      label={say("field-owner")}
-      answers={(["yes", "no"] as const).map((value) => ({ value, label: say(`owner-${value}`) }))}
-      value={isThere === undefined ? undefined : isThere ? "yes" : "no"}
-      onChoose={(value) => keeping.act((head) => changed(head, "field-owner", ["measurement", "owner_present"], value === "yes"))}
-    />
+    <fieldset class="yes-no">
+      <legend>{say("field-owner")}</legend>
+      <div class="yes-no-keys">
+        {[true, false].map((value) => (
+          <label class="choice" key={String(value)}>
+            <input
+              type="radio"
+              name="owner"
+              value={String(value)}
+              checked={isThere === value}
+              onChange={() => keeping.act((head) => changed(head, "field-owner", ["measurement", "owner_present"], value))}
+            />
+            <span>{say(value ? "owner-yes" : "owner-no")}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
   );
 }
 
@@ -111,31 +123,65 @@ export function PlaceAsLast({ keeping }: { keeping: Keeping }): JSX.Element | nu
   );
 }
 
+/** What is asked more rarely; a line by itself is called shorter than its question. */
+const RARE: Partial<Record<MoreQuestion, string>> = {
+  circumstances: "line-circumstances", rhythm: "field-rhythm", drugs: "field-drugs", treatment: "line-treatment", age: "field-age", rest: "line-rest",
+};
+
+function Asked({ question, open, keeping }: Props & { question: MoreQuestion }): JSX.Element | null {
+  if (question === "circumstances") return <Happened keeping={keeping} />;
+  if (question === "rhythm") return <Question keeping={keeping} field="rhythm" answers={["regular", "irregular"]} />;
+  if (question === "drugs") return <DrugsOnBoard keeping={keeping} />;
+  if (question === "treatment") return <Question keeping={keeping} field="treatment" answers={["none", "started", "changed", "unchanged"]} />;
+  return question === "age" ? <Age open={open} keeping={keeping} /> : <Typed open={open} keeping={keeping} field="rest" />;
+}
+
+/** One of them: a line with its answer, which a tap opens and closes. Text that cannot be read is never folded away. */
+function RareLine({ question, label, open, keeping }: Props & { question: MoreQuestion; label: string }): JSX.Element {
+  const fold = `${FOLD}_${question}`;
+  const isWrong = problemsToShow(open).some(({ field }) => field === question);
+  const isOpen = isWrong || keeping.head().texts[fold] === "yes";
+  const turn = (): void => {
+    void keeping.act((head) => withPlain(head, ["texts", fold], isOpen ? "" : "yes"));
+  };
+  return (
+    <div class={isOpen ? "asked open" : "asked"}>
+      <button type="button" class="line" aria-expanded={isOpen} onClick={turn}>
+        <span class="line-label">{say(label)}</span> <strong class="line-answer">{notedMore(open, question)}</strong>
+      </button>
+      {isOpen && <Asked question={question} open={open} keeping={keeping} />}
+    </div>
+  );
+}
+
+function Opened({ open, keeping }: Props): JSX.Element {
+  return (
+    <>
+      <Question keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
+      <Owner keeping={keeping} />
+      <div>
+        {(Object.entries(RARE) as [MoreQuestion, string][]).map(([question, label]) => (
+          <RareLine key={question} question={question} label={label} open={open} keeping={keeping} />
+        ))}
+      </div>
+    </>
+  );
+}
+
 export function CalmMore({ open, keeping }: Props): JSX.Element {
-  const isOpen = keeping.head().texts[FOLD] === "yes";
+  const isOpen = keeping.head().texts[FOLD] === "yes" || problemsToShow(open).some(({ field }) => partOf(field) === "calm" && field !== "hours");
   const turn = (): void => {
     void keeping.act((head) => withPlain(head, ["texts", FOLD], isOpen ? "" : "yes"));
   };
   return (
     <>
-      <div class="fold-box">
+      <div class="more-box">
         <button type="button" class="fold calm-more" aria-expanded={isOpen} aria-describedby={isOpen ? undefined : "more-noted"} onClick={turn}>
           <strong>{say("calm-more")}</strong>
         </button>
         {!isOpen && <span class="small" id="more-noted">{moreLine(open)}</span>}
       </div>
-      {isOpen && (
-        <>
-          <Question keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
-          <Owner keeping={keeping} />
-          <Happened keeping={keeping} />
-          <Question keeping={keeping} field="rhythm" answers={["regular", "irregular"]} />
-          <DrugsOnBoard keeping={keeping} />
-          <Question keeping={keeping} field="treatment" answers={["none", "started", "changed", "unchanged"]} />
-          <Age open={open} keeping={keeping} />
-          <Typed open={open} keeping={keeping} field="rest" />
-        </>
-      )}
+      {isOpen && <Opened open={open} keeping={keeping} />}
     </>
   );
 }

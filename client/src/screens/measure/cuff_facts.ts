@@ -8,7 +8,11 @@ import { thePhone } from "../place";
 import type { BagCard } from "../../offline/journal";
 import { dayOf, sitesInForce, type SiteNotUsed } from "../animal/sites_not_used";
 
+/** What could not be opened on this phone: the bags, or this animal with its sites. */
+export type Unopened = "bags" | "animal";
+
 interface Read {
+  unopened: readonly Unopened[];
   bags: readonly BagCard[];
   chosen: BagCard | undefined;
   typed: string;
@@ -23,11 +27,27 @@ export interface CuffFacts extends Read {
   keepAsBag(widths: readonly number[]): Promise<void>;
 }
 
+/** What a read answered; where a box cannot be opened its name is noted and the part goes on without it. */
+async function opened<T>(read: Promise<T>, without: T, what: Unopened, unopened: Unopened[]): Promise<T> {
+  try {
+    return await read;
+  } catch {
+    if (!unopened.includes(what)) unopened.push(what);
+    return without;
+  }
+}
+
 async function readFacts(patient: string | undefined): Promise<Read> {
   const phone = thePhone();
-  const [{ bags, chosen }, typed, cards] = await Promise.all([bagInUse(), phone.recall("bag"), patient ? phone.patients() : []]);
+  const unopened: Unopened[] = [];
+  const [{ bags, chosen }, typed, cards] = await Promise.all([
+    opened<Awaited<ReturnType<typeof bagInUse>>>(bagInUse(), { bags: [], chosen: undefined }, "bags", unopened),
+    opened(phone.recall("bag"), "", "bags", unopened),
+    opened(patient ? phone.patients() : Promise.resolve([]), [], "animal", unopened),
+  ]);
   const animal = cards.find(({ id }) => id === patient)?.letter.body as Patient | undefined;
-  return { bags, chosen, typed: typeof typed === "string" ? typed : "", barred: animal ? sitesInForce(animal, dayOf(Date.now())) : [] };
+  const barred = animal ? sitesInForce(animal, dayOf(Date.now())) : [];
+  return { unopened, bags, chosen, typed: typeof typed === "string" ? typed : "", barred };
 }
 
 /** undefined until it was read once. */

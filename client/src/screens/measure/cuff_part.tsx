@@ -58,6 +58,7 @@ function Asked({ open, keeping, facts, onDone }: Props & { facts: CuffFacts }): 
   const { method } = setNow(open);
   return (
     <div class="part cuff">
+      {facts.unopened.map((what) => <p key={what} class="note" role="alert">{say(`cuff-unopened-${what}`)}</p>)}
       <EarlierSets open={open} keeping={keeping} />
       <AsLastTime open={open} keeping={keeping} today={facts} onTaken={(next) => folds.only(openedWith(left(next, facts)))} />
       <Question keeping={keeping} folds={folds} field="method" answers={["doppler", "oscillometric"]} />

@@ -63,7 +63,7 @@ export function DrugsOnBoard({ keeping }: { keeping: Keeping }): JSX.Element {
   };
   return (
     <section class="stack" aria-labelledby="drugs-title">
-      <h3 id="drugs-title">{say("field-drugs")}</h3>
+      <h3 class="unseen" id="drugs-title">{say("field-drugs")}</h3>
       <p class="small">{say("drugs-hint")}</p>
       <ul class="stack">{drugs.map((drug, at) => <OneDrug key={`${at}-${drug.group}`} drug={drug} at={at} keeping={keeping} />)}</ul>
       {isOpen && <Groups keeping={keeping} />}

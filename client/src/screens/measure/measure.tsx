@@ -10,13 +10,13 @@ import { kebab } from "../../parts/word_ids";
 import { CalmPart } from "./calm_part";
 import { useClockKept } from "./clock_kept";
 import { CuffPart } from "./cuff_part";
-import { partOf } from "./fields";
+import { Folds, leave, shownOf } from "./folds";
 import { Page } from "../page";
 import { hasLeft, stayAt } from "../last_place";
 import { keeperOf, type Keeper } from "./keeper";
 import { keepingOf, troubleCode, type Keeping } from "./keeping";
-import { draftOf, openOf, setNow, toPart, type Open, type Part } from "./open";
-import { problemsToShow } from "./part_problems";
+import { draftOf, openOf, setNow, type Open, type Part } from "./open";
+import { problemsHere } from "./part_problems";
 import { thePhone } from "../place";
 import { ReadingsPart } from "./readings_part";
 import { helpFirst } from "./ready";
@@ -24,7 +24,6 @@ import { ReadyPart } from "./ready_part";
 import { ResultPart } from "./result_part";
 import { QuietInVisit } from "../round/quiet_running";
 import { nameWindow } from "../window_title";
-import { summaryOf } from "./summary";
 import { markBelow, WhoMeasured } from "./who_measured";
 
 /** The open measurement of a draft id; undefined while it is looked for, null when the phone does not have it. */
@@ -70,7 +69,7 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   const status = thePhone().status.value;
   useClockKept(keeping);
   const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
-  const isWrong = open.part === "readings" ? open.problem !== undefined : problemsToShow(open).length > 0;
+  const isWrong = open.part === "readings" ? open.problem !== undefined : problemsHere(open).length > 0;
   useEffect(() => {
     nameWindow(title, isWrong);
   }, [title, isWrong]);
@@ -119,53 +118,16 @@ function isCovered(open: Open): boolean {
   return open.part === "readings" ? open.sheet !== undefined : open.part === "ready" && helpFirst(open) !== undefined;
 }
 
-/** What the folds are drawn from: while readings are taken their words alone, so that a digit draws them not anew. */
-function shownOf(open: Open): readonly unknown[] {
-  return open.part === "readings" ? [open.part, open.finished] : [open];
-}
-
-const PARTS: readonly Part[] = ["ready", "calm", "cuff", "readings", "result"];
-
-function Folds({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
-  const few = open.part === "readings";
-  const parts = PARTS.filter((part) => part !== "result" || open.finished);
-  return (
-    <nav class="folds" aria-label={say("measure-title")}>
-      {parts.map((part) => (
-        <div class="fold-box" key={part}>
-          <button
-            type="button"
-            class="fold"
-            aria-expanded={open.part === part}
-            aria-label={say("part-show", { part: say(`part-${part}`) })}
-            aria-describedby={few || part === open.part ? undefined : `fold-${part}`}
-            onClick={() => keeping.act((head) => (head.texts[`left_${head.part}`] === "yes" ? toPart(head, part) : leave(head, part)))}
-          >
-            <strong>{say(`part-${part}`)}</strong>
-          </button>
-          {!few && part !== open.part && <span class="small" id={`fold-${part}`}>{summaryOf(open, part)}</span>}
-        </div>
-      ))}
-    </nav>
-  );
-}
-
-/** Leaves a part for the next one, unless something in it cannot be read: then that is said first. */
-function leave(open: Open, to: Part): Open {
-  const left = { ...open, texts: { ...open.texts, [`left_${open.part}`]: "yes" } };
-  const stays = problemsToShow(left).some(({ field }) => partOf(field) === open.part);
-  return stays ? left : toPart(open, to);
-}
-
 function PartNow({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
   const done = (to: Part) => (): void => {
     void keeping.act((head) => leave(head, to)).then(() => scrollTo(0, 0));
   };
+  const problems = problemsHere(open);
   if (open.part === "readings") return <ReadingsPart key={setNow(open).method} open={open} keeping={keeping} />;
   if (open.part === "result") return <ResultPart open={open} keeping={keeping} />;
   return (
     <>
-      <Problems problems={problemsToShow(open)} />
+      <Problems problems={problems} asked={JSON.stringify(problems)} />
       {open.part === "ready" && <ReadyPart open={open} keeping={keeping} onDone={done("calm")} />}
       {open.part === "calm" && <CalmPart open={open} keeping={keeping} onDone={done("cuff")} />}
       {open.part === "cuff" && <CuffPart open={open} keeping={keeping} onDone={done("readings")} />}

@@ -61,13 +61,17 @@ function Note({ open, keeping }: Props): JSX.Element {
   );
 }
 
+/** That it was not measured today, and why. */
+export function notTodayLine({ measurement: { outcome } }: Open): string {
+  return say("result-not-today", { why: say(`why-stopped-${kebab(outcome?.why ?? "other")}`) });
+}
+
 /** In the place of a result: the reason, a note, and filing once the note can be kept whole. */
 export function NotToday({ open, keeping }: Props): JSX.Element {
-  const why = open.measurement.outcome?.why ?? "other";
   return (
     <div class="part result">
       <section class="stack" aria-label={say("part-result")}>
-        <p class="outcome-words">{say("result-not-today", { why: say(`why-stopped-${kebab(why)}`) })}</p>
+        <p class="outcome-words">{notTodayLine(open)}</p>
         <FirstOfAll open={open} />
         <Note open={open} keeping={keeping} />
       </section>

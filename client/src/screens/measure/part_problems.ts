@@ -18,3 +18,8 @@ export function allProblems(open: Open): (Problem & { field: FieldId | WordsId }
 export function problemsToShow(open: Open): (Problem & { field: FieldId | WordsId })[] {
   return allProblems(open).filter(({ field }) => open.texts[`left_${partOf(field)}`] === "yes");
 }
+
+/** What is wrong on the part that is shown, and on no other: of the others nothing stands on the screen that could be mended. */
+export function problemsHere(open: Open): (Problem & { field: FieldId | WordsId })[] {
+  return problemsToShow(open).filter(({ field }) => partOf(field) === open.part);
+}

@@ -10,17 +10,18 @@ import { Series } from "../../parts/series";
 import { kebab } from "../../parts/word_ids";
 import { seriesRows } from "../../parts/series_shape";
 import type { Assessment, SetAssessment } from "../../rules/assessment";
+import { ChooseAnimal } from "./choose_animal";
 import { FilePart } from "./file_part";
 import { Cares } from "../round/first_cautions";
 import { TrainingNote } from "../phone/training_note";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
-import { FirstOfAll, NotToday } from "./not_today";
+import { FirstOfAll, NotToday, notTodayLine } from "./not_today";
 import type { Open, Reading } from "./open";
 import { offersSecondLook, SecondLook } from "./second_look";
 import { SetAsideLines } from "./set_aside_lines";
 import { urgentOf } from "./urgent";
-import { UrgentPanel } from "./urgent_panel";
+import { UrgentFolded, UrgentPanel } from "./urgent_panel";
 import { WorkedOut } from "./worked_out";
 import { adviceOf, boundsOf, cautionOf, heightLine, meanLine, meanLines, phraseOf, pressuresLine, resultSetOf, rowTitle, usedLine, withheldOf } from "./wording";
 
@@ -161,7 +162,8 @@ function Details({ open, assessment }: { open: Open; assessment: Assessment }): 
 
 /** What came of the visit: that it was not measured today, or the result. */
 export function ResultPart({ open, keeping }: Props): JSX.Element {
-  useEffect(() => scrollTo(0, 0), []);
+  useEffect(() => scrollTo(0, 0), [open.choosing]);
+  if (open.choosing) return <Choosing open={open} keeping={keeping} />;
   if (open.measurement.outcome?.kind === "not_today") {
     return (
       <>
@@ -173,26 +175,49 @@ export function ResultPart({ open, keeping }: Props): JSX.Element {
   return <Measured open={open} keeping={keeping} />;
 }
 
-function Measured({ open, keeping }: Props): JSX.Element {
+/** The choice of an animal first; what is urgent stays above it, and the result folded under it. */
+function Choosing({ open, keeping }: Props): JSX.Element {
+  const isMeasured = open.measurement.outcome?.kind !== "not_today";
+  const urgent = isMeasured ? urgentOf(open.measurement, judged(open)) : undefined;
+  return (
+    <div class="part result">
+      <TrainingNote />
+      {urgent && <UrgentFolded urgent={urgent} />}
+      <ChooseAnimal open={open} keeping={keeping}>
+        {isMeasured ? <Outcome open={open} keeping={keeping} /> : <p>{notTodayLine(open)}</p>}
+      </ChooseAnimal>
+    </div>
+  );
+}
+
+/** The result itself, in the order in which a tired reader needs it. */
+function Outcome({ open, keeping }: Props): JSX.Element {
   const assessment = judged(open);
   const set = resultSetOf(assessment);
   const readings = open.measurement.sets[assessment.result_set]?.readings ?? [];
   const urgent = urgentOf(open.measurement, assessment);
   const { outcome } = open.measurement;
   return (
+    <section class="stack" aria-label={say("part-result")}>
+      {urgent && <UrgentPanel urgent={urgent} />}
+      {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
+      <FirstOfAll open={open} />
+      <Headline assessment={assessment} readings={readings} />
+      <Place set={set} placed={assessment.category !== undefined} />
+      <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>
+      <HowFirm assessment={assessment} />
+      <Next open={open} keeping={keeping} assessment={assessment} urgent={urgent !== undefined} />
+      <Details open={open} assessment={assessment} />
+    </section>
+  );
+}
+
+function Measured({ open, keeping }: Props): JSX.Element {
+  const assessment = judged(open);
+  return (
     <div class="part result">
       <TrainingNote />
-      <section class="stack" aria-label={say("part-result")}>
-        {urgent && <UrgentPanel urgent={urgent} />}
-        {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
-        <FirstOfAll open={open} />
-        <Headline assessment={assessment} readings={readings} />
-        <Place set={set} placed={assessment.category !== undefined} />
-        <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>
-        <HowFirm assessment={assessment} />
-        <Next open={open} keeping={keeping} assessment={assessment} urgent={urgent !== undefined} />
-        <Details open={open} assessment={assessment} />
-      </section>
+      <Outcome open={open} keeping={keeping} />
       <Cautions open={open} assessment={assessment} />
       <Guide step="result" species={open.measurement.species} method={open.measurement.sets[assessment.result_set]?.method ?? "doppler"} />
       <WorkedOut measurement={open.measurement} assessment={assessment} />

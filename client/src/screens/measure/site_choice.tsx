@@ -1,6 +1,7 @@
 /* Where the cuff lies: each site with a small drawing, and its side. What is not to be used today is crossed out with its reason
    and is no answer, unless a person says to use it all the same. */
 import type { JSX } from "preact";
+import { useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { SiteDrawing } from "../../parts/drawings/site";
 import { Guide } from "../../parts/guide";
@@ -71,13 +72,32 @@ export function SiteChoice(props: Props): JSX.Element {
   const { open, folds } = props;
   return (
     <Fold folds={folds} question="site" label={say("field-site")} answer={placeWords(setNow(open))}>
-      <div class="stack">
-        <Sites {...props} />
-        <Sides {...props} />
-        <Guide step="site" species={open.measurement.species} method={setNow(open).method} />
-      </div>
+      <SiteAndSide {...props} />
     </Fold>
   );
+}
+
+/** Both of them; where the site was taken over and its side alone is missing, the side, and the site as a line that opens again. */
+function SiteAndSide(props: Props): JSX.Element {
+  const { open, keeping } = props;
+  const { site } = setNow(keeping.head());
+  const [isWhole, setWhole] = useState(() => !lacksSideAlone(setNow(keeping.head())));
+  return (
+    <div class="stack">
+      {isWhole || !site ? <Sites {...props} /> : (
+        <button type="button" class="line" aria-expanded="false" onClick={() => setWhole(true)}>
+          <span class="line-label">{say("field-site")}</span> <strong class="line-answer">{say(`site-${kebab(site)}`)}</strong>
+        </button>
+      )}
+      <Sides {...props} />
+      {isWhole && <Guide step="site" species={open.measurement.species} method={setNow(open).method} />}
+    </div>
+  );
+}
+
+/** The site is noted, and has sides, and none of them is. */
+function lacksSideAlone({ site, side }: CuffSet): boolean {
+  return site !== undefined && hasSide(site) && side === undefined;
 }
 
 function Sites({ open, keeping, barred }: Props): JSX.Element {
