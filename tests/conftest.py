@@ -1,4 +1,4 @@
-"""For every test: no network beyond this machine, and a table of seconds by folder at the end of the run.
+"""For every test: no network beyond this machine, two processes that share the work, and a table of seconds by folder at the end.
 
 The table keeps the time of each kind of test in sight; a test that reached the internet would tell about the internet.
 """
@@ -6,16 +6,22 @@ The table keeps the time of each kind of test in sight; a test that reached the 
 from __future__ import annotations
 
 import ipaddress
+import os
 import sys
 from collections import defaultdict
 from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 import pytest
+from xdist.scheduler import LoadScopeScheduling
 
 if TYPE_CHECKING:
     from playwright.sync_api import Playwright
 
+PROCESSES_MOST = 2
+"""What the tests were tried with: each process has a browser and a server of its own beside it. `-n 4` takes more."""
+PATIENCE_MS = 20_000
+"""How long a browser test waits for what it expects, where it names no time: long, as a busy machine is slow without being wrong."""
 LOOPBACK_NAMES = {"localhost", "", None}
 
 
@@ -43,8 +49,9 @@ def _refuse_the_network(event: str, arguments: tuple[Any, ...]) -> None:
 @pytest.fixture(scope="session")
 def playwright_driver() -> Iterator[Playwright]:
     """Playwright's driver, once a run for all folders: a second one in the same thread would not start."""
-    from playwright.sync_api import sync_playwright
+    from playwright.sync_api import expect, sync_playwright
 
+    expect.set_options(timeout=PATIENCE_MS)
     with sync_playwright() as driver:
         yield driver
 
@@ -55,8 +62,34 @@ def pytest_configure(config: pytest.Config) -> None:
     config.pluginmanager.register(SecondsByFolder(), "seconds-by-folder")
 
 
+def pytest_xdist_auto_num_workers(config: pytest.Config) -> int:
+    """How many processes share a run; 0, none but this one, where files are named or what a test prints is to be seen (`-s`)."""
+    names_files = any(".py" in word for word in config.option.file_or_dir)
+    if names_files or config.option.capture == "no":
+        return 0
+    return min(PROCESSES_MOST, len(os.sched_getaffinity(0)))
+
+
+def pytest_xdist_make_scheduler(config: pytest.Config, log: Any) -> LoadScopeScheduling:
+    """In the order of the folders, so that the run ends with many small shares and neither process waits long for the other."""
+    config.option.loadscopereorder = False
+    return Shares(config, log)
+
+
+class Shares(LoadScopeScheduling):
+    """What one process takes at a time: a file, since its tests share what is costly to set up.
+
+    All of tests/design, which walks through every screen once; a single test of tests/field, since each sets up its own.
+    """
+
+    def _split_scope(self, nodeid: str) -> str:
+        if nodeid.startswith("tests/design/"):
+            return "tests/design"
+        return nodeid if nodeid.startswith("tests/field/") else nodeid.split("::")[0]
+
+
 class SecondsByFolder:
-    """Adds up set-up, call and tear-down of each test under the folder it lies in."""
+    """Adds up set-up, call and tear-down of each test under the folder it lies in; together more than the run took, where two share it."""
 
     def __init__(self) -> None:
         self.seconds: dict[str, float] = defaultdict(float)

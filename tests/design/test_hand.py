@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
 
 from tests.design.asked import GAP_IN_READINGS_PX, GAP_PX, LEAST_IN_READINGS_PX, LEAST_PX, ask
 from tests.design.places import Walk
@@ -19,7 +19,14 @@ def walk(open_page: Page, server: ServerProcess) -> Iterator[Walk]:
     one.to("#/this-phone", "This phone")
     yield one
     one.to("#/this-phone", "This phone")
-    one.page.get_by_role("radio", name="right hand").click(force=True)
+    lay_out_for(one, "right hand")
+
+
+def lay_out_for(walk: Walk, hand: str) -> None:
+    """Tap this answer, once the page stands still: what it says of the phone comes in by and by and moves it."""
+    radio = walk.page.get_by_role("radio", name=hand)
+    walk.page.locator("label", has=radio).click()
+    expect(radio).to_be_checked()
 
 
 def start_of(page: Page, name: str) -> float:
@@ -40,11 +47,11 @@ def keys(walk: Walk) -> dict[str, float]:
 
 def test_words_of_the_pad_change_sides(walk: Walk) -> None:
     """Right: 1 2 3 and then the words. Left: the words and then 1 2 3. Kept for the next start."""
-    walk.page.get_by_role("radio", name="right hand").click(force=True)
+    lay_out_for(walk, "right hand")
     right = keys(walk)
     assert right["1"] < right["2"] < right["3"] < right["Delete digit"] == right["Undo"]
     walk.to("#/this-phone", "This phone")
-    walk.page.get_by_role("radio", name="left hand").click(force=True)
+    lay_out_for(walk, "left hand")
     walk.page.reload()
     left = keys(walk)
     assert left["Delete digit"] == left["Undo"] < left["1"] < left["2"] < left["3"]

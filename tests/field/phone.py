@@ -116,8 +116,8 @@ class Phone:
         for digit in digits:
             self.tap(digit)
 
-    def shows(self, text: str | re.Pattern[str], timeout_ms: int = 5000) -> None:
-        """Wait until the page shows this text."""
+    def shows(self, text: str | re.Pattern[str], timeout_ms: int | None = None) -> None:
+        """Wait until the page shows this text, as long as any expectation is waited for where no time is named."""
         expect(self.page.get_by_text(text).first).to_be_visible(timeout=timeout_ms)
 
 

@@ -4,19 +4,24 @@ It can be killed as a power cut would kill it (SIGKILL to the whole group) and s
 reach into the server's code: what is true is read from the database file.
 """
 
+import atexit
 import os
+import shutil
 import signal
 import socket
 import sqlite3
 import subprocess
 import sys
+import tempfile
 import time
 import urllib.error
 import urllib.request
 from contextlib import closing
+from functools import cache
 from pathlib import Path
 
 PASSWORD = "a pass phrase for the field tests"
+DATABASE = "quietcuff.sqlite"
 
 
 def free_port() -> int:
@@ -34,23 +39,16 @@ class ServerProcess:
         self.port = free_port()
         self.url = f"http://localhost:{self.port}"
         self.process: subprocess.Popen[bytes] | None = None
-        outside = {name: value for name, value in os.environ.items() if not name.startswith("QUIETCUFF_")}
-        self.environment = {**outside, "QUIETCUFF_DATA": str(data)}
+        self.environment = _environment(data)
         if client is not None:
             self.environment["QUIETCUFF_CLIENT"] = str(client)
 
     def found(self, login: str = "ada", role: str = "veterinarian", practice: str = "Field practice") -> None:
-        """Migrate the database and found a practice with one person."""
-        password_file = self.data / "password"
-        password_file.write_text(PASSWORD + "\n", encoding="utf-8")
-        self._command("migrate")
-        self._command("found", "--practice", practice, "--name", "Ada Field", "--login", login,
-                      "--role", role, "--password-file", str(password_file))
-
-    def _command(self, *words: str) -> None:
-        done = subprocess.run([sys.executable, "-m", "quietcuff.cli", *words], env=self.environment,
-                              capture_output=True, text=True, timeout=60)
-        assert done.returncode == 0, f"quietcuff {words[0]} ended with {done.returncode}: {done.stdout}{done.stderr}"
+        """A migrated database with a practice of one person; where there is a database already, one practice more in it."""
+        if self.database.exists():
+            _found(self.data, login, role, practice)
+        else:
+            shutil.copy(_founded_once(login, role, practice), self.database)
 
     def start(self) -> int:
         """Start and wait until it answers. Returns gunicorn's process id."""
@@ -91,4 +89,34 @@ class ServerProcess:
     @property
     def database(self) -> Path:
         """The one SQLite file in the data folder."""
-        return self.data / "quietcuff.sqlite"
+        return self.data / DATABASE
+
+
+@cache
+def _founded_once(login: str, role: str, practice: str) -> Path:
+    """A database made by the real commands, once in a process of tests, to be copied: the commands take longer than many a test."""
+    data = Path(tempfile.mkdtemp(prefix="quietcuff-founded-"))
+    atexit.register(shutil.rmtree, data, ignore_errors=True)
+    _command(data, "migrate")
+    _found(data, login, role, practice)
+    assert [file.name for file in data.glob(f"{DATABASE}*")] == [DATABASE], "a copy of the one file would not be the whole database"
+    return data / DATABASE
+
+
+def _found(data: Path, login: str, role: str, practice: str) -> None:
+    password_file = data / "password"
+    password_file.write_text(PASSWORD + "\n", encoding="utf-8")
+    _command(data, "found", "--practice", practice, "--name", "Ada Field", "--login", login,
+             "--role", role, "--password-file", str(password_file))
+
+
+def _command(data: Path, *words: str) -> None:
+    done = subprocess.run([sys.executable, "-m", "quietcuff.cli", *words], env=_environment(data),
+                          capture_output=True, text=True, timeout=60)
+    assert done.returncode == 0, f"quietcuff {words[0]} ended with {done.returncode}: {done.stdout}{done.stderr}"
+
+
+def _environment(data: Path) -> dict[str, str]:
+    """This machine's, without settings of a server that happens to be there."""
+    outside = {name: value for name, value in os.environ.items() if not name.startswith("QUIETCUFF_")}
+    return {**outside, "QUIETCUFF_DATA": str(data)}
