@@ -98,6 +98,7 @@ def test_a_home_visit_in_the_dim(server: ServerProcess, new_phone: Callable[...,
     work.add_readings(phone, "184", "176", "168", "160", "152", "146")
     phone.shows("Coming down: go on until they agree")
     expect(phone.page.get_by_text(re.compile("minimal|low risk|mean", re.I))).to_have_count(0)
+    was_never_bright(phone)  # on the way through the parts
     phone.kill_tab()
     is_dim(phone)
     was_never_bright(phone)
@@ -114,6 +115,7 @@ def test_a_home_visit_in_the_dim(server: ServerProcess, new_phone: Callable[...,
     phone.tap("File")
     phone.shows("Filed: Pilka")
     phone.shows("1 not sent")
+    was_never_bright(phone)  # nor between the readings, the result and the round
     is_dim(phone)
 
     server.start()

@@ -15,6 +15,7 @@ from tests.field.server_process import ServerProcess
 
 NewPhone = Callable[..., Phone]
 READING_TAPS_MOST, ANIMAL_TAPS_MOST = 4, 45
+ANIMAL_TAPS_NOW = 41  # what it takes today: 11 before the readings, 7 × 4, Finish and File; one more is a step back, below the goal or not
 WELL = ("Breathing easy?", "Awake and responsive?", "Free of pain?", "Safe to handle?")
 
 COUNT = """
@@ -80,7 +81,7 @@ def test_a_known_animal_with_seven_readings_takes_at_most_45_taps(server: Server
     phone.shows("Filed: Fenna")
     used = taps(phone) - before
     print(f"Round to filed, seven readings: {used} taps")
-    assert used <= ANIMAL_TAPS_MOST
+    assert used <= ANIMAL_TAPS_NOW <= ANIMAL_TAPS_MOST
 
 
 def test_an_animal_is_added_in_at_most_four_taps(server: ServerProcess, new_phone: NewPhone) -> None:
