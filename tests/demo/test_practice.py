@@ -4,11 +4,12 @@ shared_schemas/rules/README.md by hand. Formats: ISO 11784 (15 digits, the last 
 from __future__ import annotations
 
 from collections import Counter
-from datetime import date
+from datetime import UTC, date, datetime
 from typing import Any
 
 import pytest
 
+from demo import visits as made_visits
 from demo.letters import letters
 from demo.practice import ANIMALS
 from demo.practice.bags import BAGS
@@ -49,6 +50,25 @@ def test_the_practice_is_as_large_as_it_says() -> None:
     per_animal = Counter(name for name, _, _ in VISITS).values()
     assert (min(per_animal), max(per_animal)) == (2, 12)
     assert max(visit.weeks_ago for animal in ANIMALS for visit in animal.visits) == 103
+
+
+def day_by_calendar(at_ms: int) -> date:
+    """By Python's own calendar; the practice keeps UTC."""
+    return datetime.fromtimestamp(at_ms / 1000, UTC).date()
+
+
+def test_the_visit_before_is_told_by_calendar_days(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Seen in the evening, and some weeks later in the morning: as many weeks ago, as a phone counts it."""
+    began_ms = made_visits.began_ms
+    monkeypatch.setattr(made_visits, "began_ms", lambda animal, weeks_ago, base, place: began_ms(animal, weeks_ago, base, 0)
+                        + (0 if weeks_ago == last_week else 11 * 3_600_000))
+    animal = ANIMALS[0]
+    last_week = min(visit.weeks_ago for visit in animal.visits)
+    bodies = [body for _, body, _ in made_visits.measured(animal, 0, TODAY)]
+    told = [body["previous"]["days_ago"] for body in bodies[1:]]
+    days = [day_by_calendar(body["started_at_ms"]) for body in bodies]
+    assert told == [(later - earlier).days for earlier, later in zip(days, days[1:], strict=False)]
+    assert told[-1] % 7 == 0
 
 
 def test_each_kind_of_result_is_to_be_seen() -> None:

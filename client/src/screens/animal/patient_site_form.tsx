@@ -11,6 +11,7 @@ import { FormChoices, FormText, NotKept } from "../form_fields";
 import { useKeptForm, type KeptForm } from "../kept_form";
 import { WIRE_LISTS } from "../measure/fields";
 import { amended } from "./patient_facts";
+import { newestOf } from "./patient_meanwhile";
 import type { Place } from "./patient_sites";
 import { daysOf, ENDS, SIDES, siteOf, WHYS } from "./site_told";
 import { withSite } from "./sites_not_used";
@@ -38,9 +39,10 @@ function Fields({ form, card, day, onDone }: Omit<Props, "place"> & { form: Kept
     const told = siteOf(form.head(), day);
     setProblems(Array.isArray(told) ? told : []);
     if (Array.isArray(told)) return;
-    const sites = withSite(patientOf(card), told, day);
+    const newest = await newestOf(card); // a site told meanwhile stays
+    const sites = withSite(patientOf(newest), told, day);
     if (!sites) return setProblems([{ field: "site", sentence: say("sites-full") }]);
-    await form.file(amended(card, { sites_not_used: sites }));
+    await form.file(amended(newest, { sites_not_used: sites }));
     onDone();
   }
 
