@@ -22,7 +22,7 @@ NO_OFFER_OF_ITS_OWN = """
 addEventListener('beforeinstallprompt', (event) => { if (event.isTrusted) event.stopImmediatePropagation(); }, true);
 """
 HEADING = "On the home screen"
-FIRST = "First, on the home screen"
+FIRST = "Put it on the home screen first"
 CAUTIONS = "Before you rely on it"
 STANDALONE = """
 const real = window.matchMedia.bind(window);
