@@ -1,6 +1,7 @@
 ## cuff and bag: the part Cuff and the screen Bag, loaded with them and not with the first paint
 
 line-not-noted = not noted
+cuff-unopened-choice = Which bag is in use could not be opened on this phone. Choose the bag.
 cuff-unopened-bags = The bag on this phone could not be opened. Type the widths, or go on without; nothing was deleted.
 cuff-unopened-animal = What this phone knows of the animal could not be opened: ask which sites are not to be used.
 line-limb = Limb

@@ -1,5 +1,6 @@
 /* What is wrong on a form: a summary on top that takes the focus, with links to the fields, and the same words beside each.
    Must not be used for what the person cannot mend (no network, a server that is down). */
+import { signal } from "@preact/signals";
 import type { JSX } from "preact";
 import { useEffect, useRef } from "preact/hooks";
 import { say } from "../contract/words";
@@ -16,13 +17,24 @@ interface Props {
   asked?: unknown;
 }
 
+/** How many summaries stand on the screen just now: the window's title tells of them. */
+export const summariesShown = signal(0);
+
 /** The summary; takes the focus each time the problems change. Nothing is drawn without one. */
 export function Problems({ problems, asked = problems }: Props): JSX.Element | null {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (problems.length > 0) box.current?.focus(); // and not at every drawing: whoever mends a field types on in it
   }, [asked]);
-  if (problems.length === 0) return null;
+  const isShown = problems.length > 0;
+  useEffect(() => {
+    if (!isShown) return undefined;
+    summariesShown.value = summariesShown.peek() + 1;
+    return () => {
+      summariesShown.value = summariesShown.peek() - 1;
+    };
+  }, [isShown]);
+  if (!isShown) return null;
   return (
     <div ref={box} class="note" role="alert" tabIndex={-1}>
       <h2>{say("problem-title")}</h2>

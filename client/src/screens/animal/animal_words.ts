@@ -5,6 +5,7 @@ import { cm, dayOnly } from "../../parts/figures";
 import { kebab } from "../../parts/word_ids";
 import { inOneLine } from "./animals";
 import { ageInMonths, type CuffSet } from "../measure/open";
+import { isHeldBeside } from "../measure/sites";
 import { ageFacts } from "./patient_facts";
 import { isForGood, type SiteNotUsed } from "./sites_not_used";
 
@@ -45,6 +46,6 @@ export function measuredLine(set: CuffSet): string {
   const { posture, restraint, limb_circumference_mm: limb, instrument } = set;
   return inOneLine(
     placingLine(set), limb !== undefined && say("summary-limb", { cm: cm(limb) }), posture && say(`posture-${kebab(posture)}`),
-    restraint && say(`restraint-${restraint}`), instrument,
+    restraint && isHeldBeside(set) && say(`restraint-${restraint}`), instrument,
   );
 }

@@ -7,14 +7,10 @@ import { kebab } from "../../parts/word_ids";
 import type { Keeping } from "./keeping";
 import { asLast, takenFromLast, type AsLast, type Taken, type Today } from "./last_set";
 import { setNow, type Open, type Saying } from "./open";
+import { isHeldBeside } from "./sites";
 
 /** A word that begins a label, in the middle of a sentence. */
 const within = (word: string): string => word.charAt(0).toLocaleLowerCase() + word.slice(1);
-
-/** Where an animal lies in the lap it is held in it: said once. */
-function isSaidByPosture({ posture, restraint }: Taken): boolean {
-  return restraint === "none" || (posture === "in_lap" && restraint === "lap");
-}
 
 /** What is offered, in the words of the questions below it; method and instrument are names and stay as they are. */
 export function lastWords(take: Taken): string {
@@ -22,7 +18,7 @@ export function lastWords(take: Taken): string {
   return [
     method && say(`method-${method}`), site && within(say(`site-${kebab(site)}`)), side && within(say(`side-${side}`)),
     limb !== undefined && say("summary-limb", { cm: cm(limb) }), width !== undefined && say("used-cuff", { mm: String(width) }),
-    posture && within(say(`posture-${kebab(posture)}`)), restraint && !isSaidByPosture(take) && within(say(`restraint-${restraint}`)), instrument,
+    posture && within(say(`posture-${kebab(posture)}`)), restraint && isHeldBeside(take) && within(say(`restraint-${restraint}`)), instrument,
   ].filter(Boolean).join(", ");
 }
 

@@ -8,8 +8,8 @@ import { thePhone } from "../place";
 import type { BagCard } from "../../offline/journal";
 import { dayOf, sitesInForce, type SiteNotUsed } from "../animal/sites_not_used";
 
-/** What could not be opened on this phone: the bags, or this animal with its sites. */
-export type Unopened = "bags" | "animal";
+/** What could not be opened on this phone: which bag is in use, the bags, or this animal with its sites. */
+export type Unopened = "choice" | "bags" | "animal";
 
 interface Read {
   unopened: readonly Unopened[];
@@ -37,11 +37,22 @@ async function opened<T>(read: Promise<T>, without: T, what: Unopened, unopened:
   }
 }
 
+/** The bags, and the one in use where that can be read; a single one is it in any case. */
+async function bagsNow(unopened: Unopened[]): Promise<Awaited<ReturnType<typeof bagInUse>>> {
+  try {
+    return await bagInUse();
+  } catch {
+    const bags = await opened(thePhone().bags(), [], "bags", unopened);
+    if (bags.length > 1) unopened.push("choice");
+    return { bags, chosen: bags.length === 1 ? bags[0] : undefined };
+  }
+}
+
 async function readFacts(patient: string | undefined): Promise<Read> {
   const phone = thePhone();
   const unopened: Unopened[] = [];
   const [{ bags, chosen }, typed, cards] = await Promise.all([
-    opened<Awaited<ReturnType<typeof bagInUse>>>(bagInUse(), { bags: [], chosen: undefined }, "bags", unopened),
+    bagsNow(unopened),
     opened(phone.recall("bag"), "", "bags", unopened),
     opened(patient ? phone.patients() : Promise.resolve([]), [], "animal", unopened),
   ]);

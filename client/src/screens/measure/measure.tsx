@@ -69,7 +69,7 @@ function Opened({ keeper }: { keeper: Keeper<Open> }): JSX.Element {
   const status = thePhone().status.value;
   useClockKept(keeping);
   const title = open.name === undefined ? say("measure-title") : say("measure-of", { name: open.name });
-  const isWrong = open.part === "readings" ? open.problem !== undefined : problemsHere(open).length > 0;
+  const isWrong = open.part === "readings" && open.problem !== undefined;
   useEffect(() => {
     nameWindow(title, isWrong);
   }, [title, isWrong]);
@@ -119,15 +119,18 @@ function isCovered(open: Open): boolean {
 }
 
 function PartNow({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+  const [asked, setAsked] = useState(0);
   const done = (to: Part) => (): void => {
-    void keeping.act((head) => leave(head, to)).then(() => scrollTo(0, 0));
+    void keeping.act((head) => leave(head, to)).then(() => {
+      setAsked((times) => times + 1);
+      scrollTo(0, 0);
+    });
   };
-  const problems = problemsHere(open);
   if (open.part === "readings") return <ReadingsPart key={setNow(open).method} open={open} keeping={keeping} />;
   if (open.part === "result") return <ResultPart open={open} keeping={keeping} />;
   return (
     <>
-      <Problems problems={problems} asked={JSON.stringify(problems)} />
+      <Problems problems={problemsHere(open)} asked={[open.part, open.texts[`left_${open.part}`], asked].join()} />
       {open.part === "ready" && <ReadyPart open={open} keeping={keeping} onDone={done("calm")} />}
       {open.part === "calm" && <CalmPart open={open} keeping={keeping} onDone={done("cuff")} />}
       {open.part === "cuff" && <CuffPart open={open} keeping={keeping} onDone={done("readings")} />}

@@ -22,6 +22,11 @@ export const POSTURES: Record<Species, readonly Posture[]> = {
 
 export const SIDES: readonly Side[] = ["left", "right"];
 
+/** Whether how it was held is worth a word beside its posture: in the lap is said once, and that nobody held it not at all. */
+export function isHeldBeside({ posture, restraint }: Pick<CuffSet, "posture" | "restraint">): boolean {
+  return restraint !== undefined && restraint !== "none" && !(posture === "in_lap" && restraint === "lap");
+}
+
 /** The one site that has no side. */
 export function hasSide(site: Site | undefined): boolean {
   return site !== "tail_base";
