@@ -159,7 +159,7 @@ function Opened({ open, keeping }: Props): JSX.Element {
     <>
       <Question keeping={keeping} field="place" answers={["clinic", "home", "shelter", "partner", "other"]} />
       <Owner keeping={keeping} />
-      <div>
+      <div class="stack">
         {(Object.entries(RARE) as [MoreQuestion, string][]).map(([question, label]) => (
           <RareLine key={question} question={question} label={label} open={open} keeping={keeping} />
         ))}
