@@ -14,6 +14,7 @@ import { deleted, digit, fieldsOf, skipped, typed, type PadField } from "./pad";
 import { ReadingsSheet } from "./readings_sheet";
 import { offersSecondLook, SecondLook } from "./second_look";
 import { Seen } from "./seen";
+import { Since } from "./since";
 import { added, attempted, finished, setAside } from "./series";
 import { undone } from "./undo";
 import { urgentOf } from "./urgent";
@@ -86,20 +87,26 @@ export function ReadingsPart({ open, keeping }: { open: Open; keeping: Keeping }
   return (
     <section class="readings" aria-label={say("part-readings")} onPointerDown={stayAwake} onKeyDown={stayAwake}>
       {urgent && <UrgentFolded urgent={urgent} />}
-      <Still on={[open.measurement, open.said, open.problem, open.quiet, urgent]} draw={() => <Seen open={open} urgent={urgent !== undefined} />} />
+      <Still on={[open.measurement, open.quiet, urgent]} draw={() => <Seen open={open} urgent={urgent !== undefined} />} />
       {open.sheet && <Said open={open} />}
-      {open.sheet ? <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} /> : <Keys open={open} keeping={keeping} />}
+      {open.sheet ? (
+        <ReadingsSheet open={open} sheet={open.sheet} keeping={keeping} />
+      ) : (
+        <Keys open={open} isUrgent={urgent !== undefined} keeping={keeping} />
+      )}
     </section>
   );
 }
 
-function Keys({ open, keeping }: { open: Open; keeping: Keeping }): JSX.Element {
+/** There is room for one quiet line: what was just said, or what is urgent, stands in place of the count of seconds. */
+function Keys({ open, isUrgent, keeping }: { open: Open; isUrgent: boolean; keeping: Keeping }): JSX.Element {
   const { readings, method } = setNow(open);
   const isPutBack = readings[readings.length - 1]?.set_aside !== undefined;
   const begun = Boolean(open.pad.texts[open.pad.field]?.trim());
   return (
     <div class="keys-foot">
       <Said open={open} />
+      {!open.said && !open.problem && !isUrgent && <Since open={open} />}
       <PadFields open={open} keeping={keeping} />
       <Unkept keeping={keeping} />
       <Still on={[keeping, method, begun, isPutBack]} draw={() => <Pad method={method} begun={begun} isPutBack={isPutBack} keeping={keeping} />} />

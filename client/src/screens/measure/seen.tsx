@@ -12,7 +12,7 @@ import { thePhone } from "../place";
 import { SHOW_MEAN } from "../phone/show_mean";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import { setNow, type Open, type Reading } from "./open";
-import { secondLookLeft_s, Since } from "./since";
+import { secondLookLeft_s } from "./since";
 import { meanLine, moreLine, phraseOf, rowTitle, standingWords, valueOf, verdictLine } from "./wording";
 
 /** Width of the row beside the newest reading, and its height where mean and edges are drawn in it, in px. */
@@ -47,7 +47,7 @@ function revealedOf(assessment: Assessment, at: number): Revealed | undefined {
   return { mean: average.mean_tenths_mmhg / 10, edges: placed ? Object.values(RULES.documents.category.numbers.from_mmhg) : [] };
 }
 
-/** There is room for one quiet line: what was just said, or what is urgent, stands in place of the count of seconds. */
+/** The verdict and the row; below what is urgent the row is low. */
 export function Seen({ open, urgent }: { open: Open; urgent: boolean }): JSX.Element {
   const showsMean = useShowsMean();
   const set = setNow(open);
@@ -71,7 +71,6 @@ export function Seen({ open, urgent }: { open: Open; urgent: boolean }): JSX.Ele
           {meanLine(assessment.sets[at])} {assessment.result_set === at && assessment.category && say("sentence", { words: phraseOf(assessment) })}
         </p>
       )}
-      {!open.said && !open.problem && !urgent && <Since open={open} />}
       {set.readings.length === 0 && <Guide step="readings" species={open.measurement.species} method={set.method} />}
       {lacksNumbers(set.readings) ? (
         <p class="small without-number" role="status">
