@@ -12,9 +12,8 @@ import { useKeptForm, type KeptForm } from "../kept_form";
 import { WIRE_LISTS } from "../measure/fields";
 import { amended } from "./patient_facts";
 import { newestOf } from "./patient_meanwhile";
-import type { Place } from "./patient_sites";
 import { daysOf, ENDS, SIDES, siteOf, WHYS } from "./site_told";
-import { withSite } from "./sites_not_used";
+import { withSite, type Place } from "./sites_not_used";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 interface Props {

@@ -10,10 +10,8 @@ import { patientOf } from "./animals";
 import { amended } from "./patient_facts";
 import { SiteForm } from "./patient_site_form";
 import { thePhone } from "../place";
-import { isForGood, sitesInForce, sitesPast, withoutSite, type SiteNotUsed } from "./sites_not_used";
+import { isForGood, sitesInForce, sitesPast, withoutSite, type Place, type SiteNotUsed } from "./sites_not_used";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
-
-export type Place = Pick<SiteNotUsed, "site" | "side">;
 
 interface Props {
   card: PatientCard;

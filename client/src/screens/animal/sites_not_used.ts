@@ -4,6 +4,8 @@ import type { Patient1 as Patient } from "../../contract/wire_types";
 import { DAY_MS } from "../../parts/figures";
 
 export type SiteNotUsed = NonNullable<Patient["sites_not_used"]>[number];
+/** A place on the body, whatever keeps a cuff from it. */
+export type Place = Pick<SiteNotUsed, "site" | "side">;
 export type Why = SiteNotUsed["why"];
 
 const MINUTE_MS = 60_000;
