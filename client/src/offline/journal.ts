@@ -257,7 +257,7 @@ class OpenPhone implements Types.Phone {
 
   /** A draft is in no count: a key of the pad is one commit, and counting would stand between it and its paint. */
   #newsOfDraft(): void {
-    if (this.#trying.storage !== undefined) return this.#committed();
+    if ((this.#trying.storage ?? this.status.value.storage) !== undefined) return this.#committed();
     this.#tellRows();
   }
 

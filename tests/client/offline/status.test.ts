@@ -1,6 +1,7 @@
 /** The line that is always in sight says what is so: counted in the store, none left out, none said too early. */
 import { describe, expect, it } from "vitest";
-import { CAT, FakePhone, answer, quiet, until } from "./window.ts";
+import type { Status } from "../../../client/src/offline/phone_types.ts";
+import { CAT, FakePhone, answer, newId, quiet, until } from "./window.ts";
 
 /** Changes one row of the outbox database behind the app's back. */
 async function spoil(store: string, change: (row: Record<string, unknown>) => Record<string, unknown>): Promise<void> {
@@ -27,6 +28,14 @@ describe("the status", () => {
     shared.nowMs += 3_600_000;
     await phone.file({ kind: "patient", body: CAT });
     expect(phone.status.value).toMatchObject({ unsent: 2, oldestUnsentMs: filedMs });
+  });
+
+  it("takes back that the store was lost as soon as a draft is kept: a count may have failed, and a draft is in no count", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const status = phone.status as { value: Status };
+    status.value = { ...status.value, storage: "lost" }; // what a count that failed leaves
+    await phone.keepDraft({ id: newId(), updatedMs: 1, content: {} });
+    await until(() => phone.status.value.storage === undefined, "the store is well again");
   });
 
   it("tells apart what was filed for another practice, and counts it all the same", async () => {
