@@ -40,18 +40,18 @@ export function removeDraft(outbox: Database, id: string): Promise<void> {
 /**
  * Adds an entry and removes what it was made from, its draft and a setting, in one transaction; answers the entry's number.
  * The same entry twice is one entry: a repeat after a lost connection finds what the first try wrote.
- * @throws PhoneTrouble `already_filed` when another letter has this id
+ * @throws PhoneTrouble `already_filed` when another letter has this id; draft and setting are there still
  */
 export async function addEntry(outbox: Database, row: Omit<EntryRow, "number">, draft?: string, setting?: string): Promise<number> {
   let number = 0;
   const stores = ["entries", "drafts", ...(setting === undefined ? [] : (["meta"] as const))] as const;
   await inOneTransaction<"entries" | "drafts" | "meta">(outbox, stores, ({ entries, drafts, meta }) => {
-    if (draft !== undefined) drafts.delete(draft);
-    if (setting !== undefined) meta.delete(setting);
     const found = entries.index("by_id").get(row.id) as IDBRequest<EntryRow | undefined>;
     found.onsuccess = () => {
-      if (found.result?.sha === row.sha) number = found.result.number;
-      if (found.result !== undefined) return;
+      if (found.result && found.result.sha !== row.sha) return; // what this one was made from is nowhere else: it stays
+      if (draft !== undefined) drafts.delete(draft);
+      if (setting !== undefined) meta.delete(setting);
+      if (found.result) return void (number = found.result.number);
       const added = entries.add(row);
       added.onsuccess = () => (number = added.result as number);
     };

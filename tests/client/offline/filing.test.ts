@@ -175,6 +175,18 @@ describe("filing", () => {
     expect(await phone.outbox()).toHaveLength(1);
   });
 
+  it("takes the setting a letter was made from away with it, and leaves it where another letter has the id", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const id = newId();
+    await phone.remember("edit", "Van");
+    await phone.file({ kind: "patient", body: CAT }, id, "edit");
+    expect(await phone.recall("edit")).toBeUndefined();
+    await phone.remember("edit", "Car");
+    const other = phone.file({ kind: "patient", body: { ...CAT, name: "Other" } }, id, "edit");
+    await expect(other).rejects.toMatchObject({ code: "already_filed" });
+    expect(await phone.recall("edit")).toBe("Car");
+  });
+
   it("refuses what the server would refuse for good, and says where", async () => {
     const { phone } = await new FakePhone().signedIn();
     const { patient: _patient, ...nameless } = measurement(newId()) as { patient: string };
