@@ -3,7 +3,7 @@ import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { TextField } from "../../parts/text_field";
 import { itemBegun, listOf, takenOut, triedAgain, widthsAdded } from "./bag_edit";
-import { ItemForm, type BagFields } from "./bag_item";
+import { ItemForm, openWords, type BagFields } from "./bag_item";
 import { readBag } from "../measure/fields";
 
 /** A row for each cuff, and the field that adds more. */
@@ -21,7 +21,7 @@ export function BagCuffs({ keeper, edit, problems }: BagFields): JSX.Element {
           return (
             <li key={at}>
               <div class="bag-row cuff-row">
-                <button type="button" class="row" aria-label={say("bag-change", { what })} onClick={() => keeper.act((head) => itemBegun(head, "cuffs", at))}>
+                <button type="button" class="row" aria-label={say("bag-change", { what })} onClick={() => keeper.act((head) => itemBegun(head, "cuffs", at, openWords(head)))}>
                   {what}
                 </button>
                 <button type="button" class="button" aria-label={say("bag-remove-of", { what })} onClick={() => keeper.act((head) => takenOut(head, "cuffs", at, what))}>

@@ -1,6 +1,6 @@
 /* A bag being changed: the whole new wording of it, what is half-typed, and the acts that can be taken back. Plain JSON, so that a
    killed tab finds it again; saving makes one letter of it. Pure; knows no screen and no store. */
-import { done, type Act, type Patch, type Plain } from "../measure/undo";
+import { done, undone, type Act, type Patch, type Plain } from "../measure/undo";
 import { readBag } from "../measure/fields";
 import { dayTyped, readDay, type DayTyped } from "./bag_day";
 import type { BagBody } from "./bag_in_use";
@@ -62,10 +62,19 @@ export function listOf(body: BagBody, kind: ItemKind): readonly (Cuff & Thing)[]
   return (body[kind] ?? []) as readonly (Cuff & Thing)[];
 }
 
+/** The open item stays open with its row, wherever that stands now; it goes with a row taken out. */
+function following(item: ItemEdit, kind: ItemKind, before: readonly object[], list: readonly object[]): ItemEdit | undefined {
+  const row = item.kind === kind && item.at !== undefined ? before[item.at] : undefined;
+  if (!row) return item;
+  const at = list.indexOf(row);
+  return at < 0 ? undefined : { ...item, at };
+}
+
 function withList(edit: Edit, kind: ItemKind, list: readonly object[], word: string, what: string): Edit {
   const patch: Patch = list.length > 0 ? { at: ["body", kind], to: list as unknown as Plain } : { at: ["body", kind] };
-  const { item: _item, ...rest } = edit;
-  return { ...done<Omit<Edit, "item">>(rest, word, { what }, [patch]), dirty: true };
+  const { item: open, ...rest } = edit;
+  const item = open && following(open, kind, listOf(edit.body, kind), list);
+  return { ...done<Omit<Edit, "item">>(rest, word, { what }, [patch]), dirty: true, ...(item ? { item } : {}) };
 }
 
 /** The typed widths join the bag, ascending; what cannot be read stays in its field. */
@@ -91,16 +100,30 @@ export function validatedOf({ validated_in: species }: Pick<Thing, "validated_in
   return species.includes("dog") ? (species.includes("cat") ? "both" : "dog") : "cat";
 }
 
-/** Begins to type an item: a new one, or the one at `at`. */
-export function itemBegun(edit: Edit, kind: ItemKind, at?: number): Edit {
-  const one = at === undefined ? undefined : listOf(edit.body, kind)[at];
-  const item: ItemEdit = {
+function itemOf(body: BagBody, kind: ItemKind, at?: number): ItemEdit {
+  const one = at === undefined ? undefined : listOf(body, kind)[at];
+  return {
     kind, ...(at === undefined ? {} : { at }),
     name: kind === "cuffs" ? String(one?.width_mm ?? "") : (one?.name ?? ""), mark: one?.mark ?? "", type: one?.type ?? "aneroid",
     validated: one ? validatedOf(one) : "unknown", by: one?.validated_by ?? "",
     ...(one?.checked_on_day === undefined ? {} : { day: one.checked_on_day }),
   };
-  return { ...edit, item };
+}
+
+function isUntyped(item: ItemEdit, body: BagBody): boolean {
+  const stood = itemOf(body, item.kind, item.at);
+  return !item.checked && (["name", "mark", "type", "validated", "by"] as const).every((key) => item[key] === stood[key]);
+}
+
+/**
+ * Begins to type an item: a new one, or the one at `at`. What is typed in another goes into the bag first, as `what`; one with a
+ * problem stays open instead.
+ */
+export function itemBegun(edit: Edit, kind: ItemKind, at?: number, what = ""): Edit {
+  const { item: open } = edit;
+  if (open?.kind === kind && open.at === at) return edit;
+  const calm = !open || isUntyped(open, edit.body) ? itemGivenUp(edit) : itemPut(edit, what);
+  return calm.item ? calm : { ...calm, item: itemOf(calm.body, kind, at) };
 }
 
 /** The item with something typed or chosen. */
@@ -135,6 +158,12 @@ export function triedAgain(edit: Edit): Edit {
   return { ...edit, tried: Number(edit.tried ?? 0) + 1 };
 }
 
+/** A save failed. A new bag whose id another letter has is called anew, so that the next save files it. */
+export function afterFailed(edit: Edit, failure: unknown, newId: () => string): Edit {
+  const isTaken = (failure as { code?: unknown } | undefined)?.code === "already_filed";
+  return isTaken && edit.id === undefined ? { ...edit, as: newId() } : edit;
+}
+
 /** Puts the item into the bag; one with a problem stays open. */
 export function itemPut(edit: Edit, what: string): Edit {
   const { item } = edit;
@@ -142,8 +171,13 @@ export function itemPut(edit: Edit, what: string): Edit {
   const list = listOf(edit.body, item.kind);
   const made = madeOf(item, item.at === undefined ? undefined : list[item.at]);
   const next = item.at === undefined ? [...list, made] : list.map((one, at) => (at === item.at ? made : one));
-  const { tried: _tried, ...calm } = edit;
+  const { tried: _tried, item: _item, ...calm } = edit;
   return withList(calm, item.kind, next, item.at === undefined ? "bag-act-in" : "bag-act-changed", what);
+}
+
+/** Takes the latest act back, unless an item is open: it is known by its place in a list that would change under it. */
+export function takenBack(edit: Edit): Edit {
+  return edit.item ? edit : undone(edit)[0];
 }
 
 /** A problem of a field: the field, the word of its sentence and facts; a `field` fact is a word id. */

@@ -2,18 +2,17 @@
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
-import { newId, type BagCard } from "../../offline/journal";
+import { newId, type BagCard, type Phone } from "../../offline/journal";
 import { Problems, type Problem } from "../../parts/problems";
 import { StateWord } from "../../parts/state_word";
 import { TextField } from "../../parts/text_field";
 import { BagCuffs } from "./bag_cuffs";
-import { begun, editProblems, THINGS, triedAgain, wordingOf, type Edit, type EditProblem } from "./bag_edit";
+import { afterFailed, begun, editProblems, takenBack, THINGS, triedAgain, wordingOf, type Edit, type EditProblem } from "./bag_edit";
 import { bodyOf } from "./bag_in_use";
-import { itemWords } from "./bag_item";
+import { openWords } from "./bag_item";
+import { leftEdit, openEdit, renewed, type KeptEdit } from "./bag_kept";
 import { BagThings } from "./bag_things";
-import { keeperOf, type Keeper } from "../measure/keeper";
-import { troubleCode } from "../measure/keeping";
-import { undone } from "../measure/undo";
+import type { Keeper } from "../measure/keeper";
 import { oneAtATime } from "../one_at_a_time";
 import { thePhone } from "../place";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
@@ -37,19 +36,23 @@ function begin(card: BagCard | undefined, isFirst: boolean, typed: string): Edit
 const nameOfEdit = (card: BagCard | undefined): string => `bag_edit:${card?.id ?? "new"}`;
 
 /** The change that is under way on this phone, found again after a kill; undefined while it is looked for. */
-function useEdit({ card, isFirst }: Props): [Keeper<Edit> | undefined, (next: Edit) => void] {
-  const [keeper, setKeeper] = useState<Keeper<Edit> | undefined>(undefined);
-  const name = nameOfEdit(card);
-  const keep = (first: Edit): Keeper<Edit> => keeperOf(first, (edit) => thePhone().remember(name, edit), troubleCode);
+function useEdit({ card, isFirst }: Props): [KeptEdit<Phone> | undefined, (next: Edit) => void] {
+  const [open, setOpen] = useState<KeptEdit<Phone> | undefined>(undefined);
+  const held = useRef<KeptEdit<Phone> | undefined>(undefined);
+  const hold = (next: KeptEdit<Phone>): void => setOpen((held.current = next));
+  const phone = thePhone();
   useEffect(() => {
-    void Promise.all([thePhone().recall(name), isFirst ? thePhone().recall("bag") : ""]).then(([kept, typed]) => {
-      setKeeper(keep((kept as Edit | null | undefined) ?? begin(card, isFirst, typeof typed === "string" ? typed : "")));
-    });
-  }, []);
-  return [keeper, (next) => {
-    void thePhone().remember(name, null).catch(() => undefined);
-    setKeeper(keep(next));
-  }];
+    let isOver = false;
+    const typed = async (): Promise<unknown> => (isFirst ? phone.recall("bag") : "");
+    const first = async (): Promise<Edit> => typed().then((widths) => begin(card, isFirst, typeof widths === "string" ? widths : ""));
+    void openEdit(phone, nameOfEdit(card), first).then((found) => (isOver ? leftEdit(found) : hold(found)));
+    return () => {
+      isOver = true;
+      if (held.current) leftEdit(held.current);
+      held.current = undefined;
+    };
+  }, [phone]);
+  return [open, (next) => held.current && hold(renewed(held.current, next))];
 }
 
 /** A problem as a sentence. */
@@ -59,16 +62,16 @@ function sentenceOf({ field, word, facts }: EditProblem): Problem {
 
 /** The form; nothing until what was half-typed is found. */
 export function BagForm(props: Props): JSX.Element | null {
-  const [keeper, renew] = useEdit(props);
-  return keeper ? <Changing {...props} keeper={keeper} renew={renew} /> : null;
+  const [open, renew] = useEdit(props);
+  return open ? <Changing {...props} open={open} renew={renew} /> : null;
 }
 
 interface ChangingProps extends Props {
-  keeper: Keeper<Edit>;
+  open: KeptEdit<Phone>;
   renew: (next: Edit) => void;
 }
 
-function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingProps): JSX.Element {
+function Changing({ card, isFirst, onWrong, onSaved, open: { phone, name, keeper }, renew }: ChangingProps): JSX.Element {
   const edit = keeper.shown.value;
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const problems = edit.tried ? editProblems(edit).map(sentenceOf) : [];
@@ -77,17 +80,19 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
   const busy = useRef(false);
 
   async function save(): Promise<void> {
+    setTrouble(undefined);
     await keeper.act(triedAgain);
     const head = keeper.head();
     if (editProblems(head).length > 0) return;
-    const body = wordingOf(head, head.item ? itemWords(head, head.item) : "");
+    const body = wordingOf(head, openWords(head));
     try {
       const parts = { kind: "bag" as const, body, ...(head.id ? { amends: head.id } : {}) };
-      const filed = await thePhone().file(parts, head.id ? undefined : head.as, nameOfEdit(card)); // and nothing half typed stays
+      const filed = await phone.file(parts, head.id ? undefined : head.as, name); // and nothing half typed stays
       renew({ ...(begun({ id: head.id ?? filed.id, letter: filed.letter, body }, "", "")) });
       onSaved(head.id ?? filed.id);
     } catch (failure) {
       setTrouble(storageWord(failure));
+      await keeper.act((now) => afterFailed(now, failure, newId));
     }
   }
 
@@ -112,11 +117,12 @@ function Changing({ card, isFirst, onWrong, onSaved, keeper, renew }: ChangingPr
   );
 }
 
-function Undo({ keeper, edit }: Pick<ChangingProps, "keeper"> & { edit: Edit }): JSX.Element | null {
+/** Not while an item is open: its place in the list would be another's. */
+function Undo({ keeper, edit }: { keeper: Keeper<Edit>; edit: Edit }): JSX.Element | null {
   const act = edit.acts[edit.acts.length - 1];
-  if (!act) return null;
+  if (!act || edit.item) return null;
   return (
-    <button type="button" class="button" onClick={() => keeper.act((head) => undone(head)[0])}>
+    <button type="button" class="button" onClick={() => keeper.act(takenBack)}>
       {say("bag-undo", { what: say(act.word, act.facts) })}
     </button>
   );

@@ -24,6 +24,9 @@ export function itemWords(edit: Edit, item: ItemEdit): string {
   return item.kind === "cuffs" ? say("bag-cuff", { mm: String(item.at === undefined ? "" : edit.body.cuffs?.[item.at]?.width_mm) }) : item.name.trim();
 }
 
+/** What the open item is called, where there is one. */
+export const openWords = (edit: Edit): string => (edit.item ? itemWords(edit, edit.item) : "");
+
 /** The open item, under its row or at the end of its list. */
 export function ItemForm({ keeper, edit, problems, item }: BagFields & { item: ItemEdit }): JSX.Element {
   const head = (): ItemEdit => keeper.head().item ?? item;
@@ -51,7 +54,7 @@ export function ItemForm({ keeper, edit, problems, item }: BagFields & { item: I
         </>
       )}
       <div class="side-by-side">
-        <button type="button" class="button" onClick={() => keeper.act((now) => itemPut(now, now.item ? itemWords(now, now.item) : ""))}>{say("bag-done")}</button>
+        <button type="button" class="button" onClick={() => keeper.act((now) => itemPut(now, openWords(now)))}>{say("bag-done")}</button>
         <button type="button" class="button" onClick={() => keeper.act(itemGivenUp)}>{say("bag-give-up")}</button>
       </div>
     </div>

@@ -3,7 +3,7 @@ import type { JSX } from "preact";
 import { say } from "../../contract/words";
 import { dayOnly } from "../../parts/figures";
 import { itemBegun, listOf, MOST, takenOut, validatedOf, type ThingKind } from "./bag_edit";
-import { ItemForm, type BagFields } from "./bag_item";
+import { ItemForm, openWords, type BagFields } from "./bag_item";
 
 type Thing = ReturnType<typeof listOf>[number];
 
@@ -29,7 +29,7 @@ export function BagThings({ kind, keeper, edit, problems }: BagFields & { kind: 
         {things.map((thing, at) => (
           <li key={at}>
             <div class="bag-row">
-              <button type="button" class="row" aria-label={say("bag-change", { what: thing.name })} onClick={() => keeper.act((head) => itemBegun(head, kind, at))}>
+              <button type="button" class="row" aria-label={say("bag-change", { what: thing.name })} onClick={() => keeper.act((head) => itemBegun(head, kind, at, openWords(head)))}>
                 <strong>{thing.name}</strong>
                 <span class="small">{thingLine(kind, thing)}</span>
               </button>
@@ -46,7 +46,7 @@ export function BagThings({ kind, keeper, edit, problems }: BagFields & { kind: 
       </ul>
       {item?.at === undefined && form}
       {!form && things.length < MOST[kind] && (
-        <button type="button" class="button" onClick={() => keeper.act((head) => itemBegun(head, kind))}>{say(`bag-add-${kind}`)}</button>
+        <button type="button" class="button" onClick={() => keeper.act((head) => itemBegun(head, kind, undefined, openWords(head)))}>{say(`bag-add-${kind}`)}</button>
       )}
     </section>
   );

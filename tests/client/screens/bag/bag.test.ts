@@ -3,7 +3,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { check } from "../../../../client/src/contract/wire.ts";
-import { begun, editProblems, itemBegun, itemPut, itemWith, listOf, takenOut, validatedOf, widthsAdded, wordingOf, type Edit } from "../../../../client/src/screens/bag/bag_edit.ts";
+import { afterFailed, begun, editProblems, itemBegun, itemPut, itemWith, listOf, takenBack, takenOut, validatedOf, widthsAdded, wordingOf, type Edit } from "../../../../client/src/screens/bag/bag_edit.ts";
 import { undone } from "../../../../client/src/screens/measure/undo.ts";
 
 const typed = (widths: string, edit: Edit = begun(undefined, "Van", "")): Edit => widthsAdded({ ...edit, widths });
@@ -70,6 +70,50 @@ describe("things", () => {
   it("change in place", () => {
     const edit = itemPut(itemWith(itemBegun(machine({ name: "Box 2", validated: "dog" }), "machines", 0), { validated: "both" }), "Box 2");
     expect(edit.body.machines).toEqual([{ name: "Box 2", validated_in: ["dog", "cat"] }]);
+  });
+});
+
+describe("an item that is open", () => {
+  const gauge = (edit: Edit, name: string): Edit => itemPut(itemWith(itemBegun(edit, "gauges"), { name }), name);
+  const two = (): Edit => gauge(gauge(begun(undefined, "Van", ""), "A"), "B");
+  const names = (edit: Edit): string[] => listOf(edit.body, "gauges").map(({ name }) => name);
+
+  it("lets nothing be taken back until it is closed, so that it is put where it was", () => {
+    const open = itemWith(itemBegun(takenOut(two(), "gauges", 0, "A"), "gauges", 0), { name: "B2" });
+    expect(takenBack(open)).toBe(open);
+    expect(names(takenBack(takenBack(itemPut(takenBack(open), "B2"))))).toEqual(["A", "B"]);
+  });
+
+  it("stays open with what is typed while another row is taken out or widths are added, and goes with its own row", () => {
+    const open = itemWith(itemBegun(two(), "gauges", 1), { name: "B2" });
+    const alone = takenOut(open, "gauges", 0, "A");
+    expect([alone.item?.name, alone.item?.at]).toEqual(["B2", 0]);
+    expect(names(itemPut(alone, "B2"))).toEqual(["B2"]);
+    expect(takenOut(open, "gauges", 1, "B").item).toBeUndefined();
+    expect(typed("20", open).item).toEqual(open.item);
+    const marked = typed("20, 25", itemWith(itemBegun(typed("30"), "cuffs", 0), { mark: "blue" }));
+    expect(itemPut(marked, "30 mm").body.cuffs).toEqual([{ width_mm: 20 }, { width_mm: 25 }, { width_mm: 30, mark: "blue" }]);
+  });
+
+  it("is put into the bag before another is begun, or stays on its problem; untyped it just closes", () => {
+    const next = itemBegun(itemWith(itemBegun(two(), "gauges"), { name: "C" }), "gauges", 0, "C");
+    expect([names(next), next.item?.name, next.acts[next.acts.length - 1]?.facts]).toEqual([["A", "B", "C"], "A", { what: "C" }]);
+    const nameless = itemBegun(itemWith(itemBegun(two(), "gauges"), { by: "a paper" }), "machines");
+    expect([nameless.item?.kind, nameless.item?.by, fields(nameless)]).toEqual(["gauges", "a paper", ["bag-thing-name"]]);
+    const untyped = itemBegun(itemBegun(two(), "gauges"), "machines");
+    expect([untyped.item?.kind, names(untyped), untyped.tried]).toEqual(["machines", ["A", "B"], undefined]);
+    const same = itemWith(itemBegun(two(), "gauges", 1), { name: "B2" });
+    expect(itemBegun(same, "gauges", 1)).toBe(same);
+  });
+});
+
+describe("a save that failed", () => {
+  it("gives a new bag another id where a letter has its own already, and changes nothing else", () => {
+    const edit: Edit = { ...typed("20"), as: "one" };
+    expect(afterFailed(edit, { code: "already_filed" }, () => "two")).toEqual({ ...edit, as: "two" });
+    expect(afterFailed(edit, { code: "full" }, () => "two")).toBe(edit);
+    const amending = { ...edit, id: "first" };
+    expect(afterFailed(amending, { code: "already_filed" }, () => "two")).toBe(amending);
   });
 });
 
