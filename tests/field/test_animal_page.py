@@ -159,6 +159,24 @@ def test_a_grade_saved_meanwhile_and_what_worked_typed_here_both_stand(server: S
     assert json.loads(letter)["body"]["handling"] == {"grade": 2, "trick": "towel over the head"}
 
 
+def test_handling_given_up_is_not_said_to_be_saved(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    work.add_animal(phone, "Cat", "Mira", "")
+    phone.page.get_by_text("Handling", exact=True).click()
+    choice = phone.page.get_by_role("radio", name="Needs patience", exact=True)
+    saved = phone.page.get_by_text("Saved on this phone.", exact=True)
+    choice.check(force=True)
+    phone.tap("Cancel")
+    expect(choice).not_to_be_checked()
+    expect(saved).to_have_count(0)
+    choice.check(force=True)
+    phone.tap("Save handling")
+    saved.wait_for()
+    expect(choice).to_be_checked()
+    phone.tap("Cancel")
+    expect(saved).to_have_count(0)
+
+
 def test_a_site_and_a_new_name_are_told_offline_and_come_into_the_record_as_one_animal(
     server: ServerProcess, new_phone: Callable[..., Phone]
 ) -> None:

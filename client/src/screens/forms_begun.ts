@@ -15,6 +15,8 @@ export interface Form extends Filled {
   readonly about: string;
   /** What stood in it when it was begun: by that, what was typed here is told from what somebody saved meanwhile. */
   readonly before?: Filled;
+  /** Of a form kept by an earlier build, which had no `before`: the facts, by their first field, that `before` tells by now. */
+  readonly knows?: readonly string[];
   /** The fields taken over since, because somebody saved them anew and nothing was typed in them here. */
   readonly taken?: readonly string[];
 }

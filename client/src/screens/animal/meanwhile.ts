@@ -20,20 +20,25 @@ function put(into: Filled, from: Filled, fields: readonly string[]): Filled {
 
 const NOTHING: Filled = { texts: {}, chosen: {} };
 
-/** The same again with the newer wording known: a difference from it is meant from now on. */
-function knowing(form: Form, now: Filled, fields: readonly string[]): Form {
-  return { ...form, before: put(form.before ?? NOTHING, now, fields) };
+/** Is it known what stood there when the form was begun? Not of a form kept by an earlier build, until a person chose. */
+export function isKnown({ before, knows }: Form, [field]: Fact): boolean {
+  return before !== undefined && (knows === undefined || knows.includes(field));
 }
 
-/** Was something typed or chosen in it here? Of a form kept by an earlier build nobody knows. */
-function isTouched({ before, ...form }: Form, fact: Fact): boolean {
-  return before === undefined || valueOf(form, fact) !== valueOf(before, fact);
+/** The same again with the newer wording known: a difference from it is meant from now on. */
+function knowing(form: Form, now: Filled, facts: readonly Fact[]): Form {
+  const knows = form.before && !form.knows ? undefined : [...new Set([...(form.knows ?? []), ...facts.map(([field]) => field)])];
+  return { ...form, before: put(form.before ?? NOTHING, now, facts.flat()), ...(knows ? { knows } : {}) };
 }
+
+/** Does it stand as it did before? Where nobody knows, it does not. */
+const isAsBefore = (form: Form, filled: Filled, fact: Fact): boolean => isKnown(form, fact) && valueOf(form.before ?? NOTHING, fact) === valueOf(filled, fact);
+
+/** Was something typed or chosen in it here? */
+const isTouched = (form: Form, fact: Fact): boolean => !isAsBefore(form, form, fact);
 
 /** Did somebody save it anew since the form was begun? */
-function isNewer({ before }: Form, now: Filled, fact: Fact): boolean {
-  return before === undefined || valueOf(before, fact) !== valueOf(now, fact);
-}
+const isNewer = (form: Form, now: Filled, fact: Fact): boolean => !isAsBefore(form, now, fact);
 
 const isAlike = (form: Form, now: Filled, fact: Fact): boolean => valueOf(form, fact) === valueOf(now, fact);
 
@@ -45,8 +50,13 @@ export function settled(form: Form, now: Filled, facts: readonly Fact[]): Form {
   if (over.length + alike.length === 0) return form;
   const isBegun = facts.some((fact) => isTouched(form, fact)); // what nobody began to change has nothing to be told of
   const taken = isBegun ? [...new Set([...(form.taken ?? []), ...over.map(([field]) => field)])] : form.taken;
-  const known = knowing(form, now, [...over, ...alike].flat());
+  const known = knowing(form, now, [...over, ...alike]);
   return { ...known, ...put(form, now, over.flat()), ...(taken && taken.length > 0 ? { taken } : {}) };
+}
+
+/** The facts taken over in which nothing was typed or chosen since. */
+export function takenStill(form: Form, facts: readonly Fact[]): Fact[] {
+  return facts.filter((fact) => form.taken?.includes(fact[0]) && !isTouched(form, fact));
 }
 
 /** The facts changed both here and elsewhere, each to something else. */
@@ -56,10 +66,10 @@ export function inDispute(form: Form, now: Filled, facts: readonly Fact[]): Fact
 
 /** What was typed here is meant to stand over the newer wording. */
 export function keptHere(form: Form, now: Filled, fact: Fact): Form {
-  return knowing(form, now, fact);
+  return knowing(form, now, [fact]);
 }
 
 /** The newer wording is meant to stand. */
 export function tookOver(form: Form, now: Filled, fact: Fact): Form {
-  return { ...knowing(form, now, fact), ...put(form, now, fact) };
+  return { ...knowing(form, now, [fact]), ...put(form, now, fact) };
 }

@@ -14,9 +14,11 @@ import { shownState } from "../outbox/entry_state";
 import { isBegun } from "../forms_begun";
 import { resultSetOfVisit } from "../measure/open";
 import { startWith } from "../measure/start_measuring";
+import { cardAfter, type JustFiled } from "./form_over";
 import { Page } from "../page";
 import { Glance } from "./patient_glance";
 import { HandlingForm } from "./patient_handling";
+import { newestOf } from "./patient_meanwhile";
 import { Sites } from "./patient_sites";
 import { Visits } from "./patient_visits";
 import { WhoForm } from "./patient_who_form";
@@ -115,18 +117,20 @@ function Last({ visits }: { visits: readonly Visit[] | undefined }): JSX.Element
   );
 }
 
-/** Filed, the form begins anew with what was filed. */
+/** Filed, the form begins anew with what was filed; given up, with what stands. */
 function Handling({ card }: { card: PatientCard }): JSX.Element {
-  const [round, setRound] = useState(0);
-  const [saved, setSaved] = useState(false);
-  const done = (): void => {
-    setRound(round + 1);
-    setSaved(true);
+  const [{ round, saved, filed }, setOver] = useState<{ round: number; saved: boolean; filed?: JustFiled }>({ round: 0, saved: false });
+  const onSaved = async (): Promise<void> => {
+    const newest = await newestOf(card).catch(() => card);
+    setOver({ round: round + 1, saved: true, filed: { over: card.letter.id, card: newest } });
   };
   return (
     <>
       {saved && <p role="status">{say("change-kept")}</p>}
-      <HandlingForm key={round} card={card} onDone={done} />
+      <HandlingForm
+        key={round} card={cardAfter(card, filed)} onSaved={() => void onSaved()}
+        onGivenUp={() => setOver({ round: round + 1, saved: false, ...(filed ? { filed } : {}) })}
+      />
     </>
   );
 }

@@ -7,6 +7,7 @@ import type { Patient1 as Patient } from "../../contract/wire_types";
 import type { PatientCard } from "../../offline/journal";
 import { Problems, type Problem } from "../../parts/problems";
 import { handlingWord, patientOf } from "./animals";
+import { giveUp } from "./form_over";
 import { FormChoices, FormText, NotKept } from "../form_fields";
 import type { Filled } from "../forms_begun";
 import { useKeptForm, type KeptForm } from "../kept_form";
@@ -20,7 +21,8 @@ const TRICK_MOST = 120;
 
 interface Props {
   card: PatientCard;
-  onDone: () => void;
+  onSaved: () => void;
+  onGivenUp: () => void;
 }
 
 /** What stands in the form of an animal nobody began to change. */
@@ -40,10 +42,11 @@ function handlingFacts(): ToldFact[] {
   ];
 }
 
-export function HandlingForm({ card, onDone }: Props): JSX.Element | null {
+export function HandlingForm(props: Props): JSX.Element | null {
+  const { card } = props;
   const now = handlingOf(patientOf(card));
   const form = useKeptForm(`handling/${card.id}`, now);
-  return form ? <Fields form={overNow(form, now, handlingFacts())} card={card} onDone={onDone} /> : null;
+  return form ? <Fields {...props} form={overNow(form, now, handlingFacts())} /> : null;
 }
 
 function problemsOf(grade: string | undefined, trick: string): Problem[] {
@@ -53,7 +56,7 @@ function problemsOf(grade: string | undefined, trick: string): Problem[] {
   ];
 }
 
-function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element {
+function Fields({ form, card, onSaved, onGivenUp }: Props & { form: KeptForm }): JSX.Element {
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
 
@@ -69,7 +72,7 @@ function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element
     if (found.length > 0) return;
     const handling = grade === undefined ? undefined : { grade: Number(grade), ...(trick ? { trick } : {}) };
     await form.file(amended(newest, { handling, bruises: head.chosen["bruises"] === "yes" ? true : undefined }));
-    onDone();
+    onSaved();
   }
 
   return (
@@ -82,7 +85,7 @@ function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element
       <NotKept form={form} />
       <StorageProblem word={trouble} />
       <button type="submit" class="button act wide">{say("handling-save")}</button>
-      <button type="button" class="button wide" onClick={() => void form.drop().then(onDone, onDone)}>{say("cancel")}</button>
+      <button type="button" class="button wide" onClick={() => void giveUp(form, onGivenUp, (failure) => setTrouble(storageWord(failure)))}>{say("cancel")}</button>
     </form>
   );
 }

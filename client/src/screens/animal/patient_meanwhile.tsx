@@ -6,7 +6,7 @@ import type { Problem } from "../../parts/problems";
 import type { Filled, Form } from "../forms_begun";
 import { chosenIn, typedIn, type KeptForm } from "../kept_form";
 import { thePhone } from "../place";
-import { inDispute, keptHere, settled, tookOver, type Fact } from "./meanwhile";
+import { inDispute, isKnown, keptHere, settled, takenStill, tookOver, type Fact } from "./meanwhile";
 
 /** A fact with its label and with what it is, in words, where it is not text as typed. */
 export interface ToldFact {
@@ -45,6 +45,11 @@ export function meanwhileProblems(form: Form, now: Filled, told: readonly ToldFa
   return asked.map(({ fact, label }) => ({ field: idOf(fact), sentence: say("ask-meanwhile", { field: label }) }));
 }
 
+/** Is it certain that somebody saved the animal since? Of a form kept by an earlier build it may be the form alone that differs. */
+export function isChanged(form: Form, open: readonly Fact[], taken: readonly Fact[]): boolean {
+  return taken.length > 0 || open.some((fact) => isKnown(form, fact));
+}
+
 interface Props {
   form: KeptForm;
   now: Filled;
@@ -54,11 +59,12 @@ interface Props {
 /** Nothing while nobody changed anything. */
 export function Meanwhile({ form, now, told }: Props): JSX.Element | null {
   const open = inDispute(form.shown, now, factsOf(told));
-  const taken = told.filter(({ fact: [field] }) => form.shown.taken?.includes(field)).map(({ label }) => label);
+  const still = takenStill(form.shown, factsOf(told));
+  const taken = told.filter(({ fact }) => still.includes(fact)).map(({ label }) => label);
   if (taken.length + open.length === 0) return null;
   return (
     <div class="note stack" role="status">
-      <p>{say("meanwhile-changed")}</p>
+      <p>{say(isChanged(form.shown, open, still) ? "meanwhile-changed" : "meanwhile-differs")}</p>
       {taken.length > 0 && <p>{say("meanwhile-taken", { fields: taken.join(", ") })}</p>}
       {told.filter(({ fact }) => open.includes(fact)).map((one) => <Both key={one.label} form={form} now={now} one={one} />)}
     </div>
@@ -70,7 +76,7 @@ function Both({ form, now, one: { fact, label, told } }: Omit<Props, "told"> & {
   const inWords = (filled: Filled): string => told(filled).trim() || say("meanwhile-nothing");
   return (
     <div class="stack" id={idOf(fact)} tabIndex={-1} role="group" aria-label={label}>
-      <p>{say("meanwhile-both", { field: label, here: inWords(form.shown), there: inWords(now) })}</p>
+      <p>{say(isKnown(form.shown, fact) ? "meanwhile-both" : "meanwhile-both-unknown", { field: label, here: inWords(form.shown), there: inWords(now) })}</p>
       <button type="button" class="button" onClick={() => form.change((head) => keptHere(head, now, fact))}>
         {say("meanwhile-keep", { text: inWords(form.shown) })}
       </button>

@@ -7,6 +7,7 @@ import { dayOnly } from "../../parts/figures";
 import { Problems, type Problem } from "../../parts/problems";
 import { kebab } from "../../parts/word_ids";
 import { patientOf } from "./animals";
+import { giveUp } from "./form_over";
 import { FormChoices, FormText, NotKept } from "../form_fields";
 import { useKeptForm, type KeptForm } from "../kept_form";
 import { WIRE_LISTS } from "../measure/fields";
@@ -54,7 +55,7 @@ function Fields({ form, card, day, onDone }: Omit<Props, "place"> & { form: Kept
       <NotKept form={form} />
       <StorageProblem word={trouble} />
       <button type="submit" class="button act wide">{say("site-save")}</button>
-      <button type="button" class="button wide" onClick={() => void form.drop().then(onDone, onDone)}>{say("cancel")}</button>
+      <button type="button" class="button wide" onClick={() => void giveUp(form, onDone, (failure) => setTrouble(storageWord(failure)))}>{say("cancel")}</button>
     </form>
   );
 }

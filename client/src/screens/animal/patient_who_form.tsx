@@ -8,6 +8,7 @@ import { Problems, type Problem } from "../../parts/problems";
 import { kebab } from "../../parts/word_ids";
 import { speciesAnswers } from "./animal_problems";
 import { patientOf } from "./animals";
+import { giveUp } from "./form_over";
 import { FormChoices, FormText, NotKept } from "../form_fields";
 import { useKeptForm, type KeptForm } from "../kept_form";
 import { settled } from "./meanwhile";
@@ -61,7 +62,7 @@ function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element
       <NotKept form={form} />
       <StorageProblem word={trouble} />
       <button type="submit" class="button act wide">{say("who-save")}</button>
-      <button type="button" class="button wide" onClick={() => void form.drop().then(onDone, onDone)}>{say("cancel")}</button>
+      <button type="button" class="button wide" onClick={() => void giveUp(form, onDone, (failure) => setTrouble(storageWord(failure)))}>{say("cancel")}</button>
     </form>
   );
 }

@@ -1,10 +1,11 @@
 /** A form over an animal that somebody saved anew meanwhile: nothing typed is lost, and nothing saved is written over unsaid. */
 import { describe, expect, it } from "vitest";
-import { inDispute, keptHere, settled, tookOver, type Fact } from "../../../../client/src/screens/animal/meanwhile.ts";
+import { inDispute, keptHere, settled, takenStill, tookOver, type Fact } from "../../../../client/src/screens/animal/meanwhile.ts";
 import { firstOf, readWho } from "../../../../client/src/screens/animal/patient_who.ts";
 import { chosenIn, typedIn } from "../../../../client/src/screens/kept_form.ts";
 import type { Patient1 as Patient } from "../../../../client/src/contract/wire_types.ts";
 import type { Form } from "../../../../client/src/screens/forms_begun.ts";
+import { isChanged } from "../../../../client/src/screens/animal/patient_meanwhile.tsx";
 import { whoFacts } from "../../../../client/src/screens/animal/patient_who_facts.ts";
 
 const FACTS: Fact[] = whoFacts().map(({ fact }) => fact);
@@ -63,5 +64,32 @@ describe("a change of an animal that somebody saved meanwhile", () => {
   it("kept by an earlier build, which did not note what stood there, asks about every difference", () => {
     const { before: _before, ...old } = typedIn(begun(MIRA), "name", "Mirabel");
     expect(inDispute(old, firstOf(saved({ breed: "Manx" })), FACTS)).toEqual([["name"], ["breed"]]);
+  });
+
+  it("kept by an earlier build, does not lose what was cleared in it once one difference was chosen", () => {
+    const now = firstOf(saved({ breed: "Manx" }));
+    const { before: _before, ...old } = typedIn(typedIn(begun(saved({ breed: "Manx" })), "name", "Mirabel"), "breed", "");
+    for (const chosen of [keptHere(old, now, ["name"]), tookOver(old, now, ["name"])]) {
+      const form = settled(chosen, now, FACTS);
+      expect([form.texts["breed"], inDispute(form, now, FACTS)]).toEqual(["", [["breed"]]]);
+      expect(inDispute(keptHere(form, now, ["breed"]), now, FACTS)).toEqual([]);
+    }
+  });
+
+  it("kept by an earlier build, says of nobody that he changed the animal", () => {
+    const now = firstOf(MIRA);
+    const { before: _before, ...old } = typedIn(begun(MIRA), "name", "Mirabel");
+    const form = settled(old, now, FACTS);
+    expect(isChanged(form, inDispute(form, now, FACTS), [])).toBe(false);
+    const told = firstOf(saved({ name: "Mirella" }));
+    const known = typedIn(begun(MIRA), "name", "Mirabel");
+    expect(isChanged(known, inDispute(known, told, FACTS), [])).toBe(true);
+  });
+
+  it("says no longer that a fact was taken over once something is typed in it", () => {
+    const now = firstOf(saved({ breed: "Manx", sex: "female" }));
+    const form = settled(typedIn(begun(MIRA), "mark", "kennel 9"), now, FACTS);
+    expect(takenStill(form, FACTS)).toEqual([["sex"], ["breed"]]);
+    expect(takenStill(settled(typedIn(form, "breed", "Manx cross"), now, FACTS), FACTS)).toEqual([["sex"]]);
   });
 });
