@@ -5,6 +5,9 @@ const WHOLE_OR_TENTH = new Intl.NumberFormat(undefined, { maximumFractionDigits:
 const HUNDREDTHS = new Intl.NumberFormat(undefined, { maximumFractionDigits: 2, useGrouping: false });
 const PERCENT = new Intl.NumberFormat(undefined, { style: "percent", maximumFractionDigits: 1 });
 const DAY_AND_TIME = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
+const TO_THE_SECOND = new Intl.DateTimeFormat(undefined, {
+  day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit", second: "2-digit",
+});
 const TIME = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit" });
 const TIME_EXACT = new Intl.DateTimeFormat(undefined, { hour: "2-digit", minute: "2-digit", second: "2-digit" });
 const DAY = new Intl.DateTimeFormat(undefined, { day: "numeric", month: "short", year: "numeric", timeZone: "UTC" });
@@ -34,6 +37,11 @@ export function cm(value_mm: number): string {
 /** An instant with its month as a word. */
 export function dayAndTime(at_ms: number): string {
   return DAY_AND_TIME.format(at_ms);
+}
+
+/** An instant with its month as a word and its seconds. */
+export function dayAndTimeToTheSecond(at_ms: number): string {
+  return TO_THE_SECOND.format(at_ms);
 }
 
 /** An instant as the time of its day. */

@@ -2,7 +2,7 @@
    animal, where the cuff is, when it was begun. Pure. Must not say more than is needed: seconds only where two would read alike. */
 import { say } from "../../contract/words";
 import type { Draft } from "../../offline/journal";
-import { dayAndTime, timeOfDay, timeToTheSecond } from "../../parts/figures";
+import { dayAndTime, dayAndTimeToTheSecond, timeOfDay, timeToTheSecond } from "../../parts/figures";
 import { kebab } from "../../parts/word_ids";
 import { inOneLine } from "../animal/animals";
 import { openOf, type Open } from "../measure/open";
@@ -18,7 +18,7 @@ const isSameDay = (one_ms: number, other_ms: number): boolean => new Date(one_ms
 
 /** When it was begun: its time where that was today, else its day too. */
 function begunTold(at_ms: number, now_ms: number, isExact: boolean): string {
-  if (isExact) return isSameDay(at_ms, now_ms) ? timeToTheSecond(at_ms) : `${dayAndTime(at_ms)}, ${timeToTheSecond(at_ms)}`;
+  if (isExact) return isSameDay(at_ms, now_ms) ? timeToTheSecond(at_ms) : dayAndTimeToTheSecond(at_ms);
   return isSameDay(at_ms, now_ms) ? timeOfDay(at_ms) : dayAndTime(at_ms);
 }
 

@@ -36,4 +36,5 @@ it("says the day of one that was begun on another, and keeps two of it apart as 
   expect(old).not.toBe(two);
   expect(old).toMatch(/2026.*12.00.00/);
   expect(other).toMatch(/2026.*12.00.05/);
+  expect([old, other].map((one) => String(one).match(/12.00/g)?.length)).toEqual([1, 1]); // the time once
 });
