@@ -2,7 +2,6 @@
 import type { JSX } from "preact";
 import { say } from "../contract/words";
 import { inTraining } from "../parts/training_ground";
-import "./phone/help_way";
 import { Later } from "./later";
 import { Page } from "./page";
 import { thePhone } from "./place";

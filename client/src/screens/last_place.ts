@@ -1,6 +1,7 @@
 /* An app killed by the phone is started anew at its front door: this brings it back to the visit that was on the screen.
    Which one that is lies in its draft (`at`), written by the same strict transactions as everything typed, so that a kill right after
    a tap finds it. Must not keep a place of its own on the disk. */
+import { effect } from "@preact/signals";
 import type { Draft, Phone } from "../offline/journal";
 import type { Keeper } from "./measure/keeper";
 import { draftOf, openOf, SAME_VISIT_MS, type Open } from "./measure/open";
@@ -36,35 +37,63 @@ function left(open: Open): Open {
 }
 
 /** Help is read in the middle of a visit, which is where the way back leads. */
-const isInVisit = (): boolean => route.value.at === "help";
+const isInVisit = (): boolean => route.peek().at === "help";
 
-/** Visits that were left, their last write on its way to the disk. */
-const leaving = new Map<string, Promise<void>>();
+type Keeps = Pick<Phone, "drafts" | "keepDraft">;
 
-/** Resolves when nothing of this visit is on its way to the disk from a screen that was left: until then its draft is not the newest. */
-export async function hasLeft(id: string): Promise<void> {
-  await leaving.get(id);
+/** Visits that were left, their last write on its way to the disk; with the keeper of what could not be written. */
+const leaving = new Map<string, Promise<Keeper<Open> | undefined>>();
+
+/**
+ * Resolves when nothing of this visit is on its way to the disk from a screen that was left: until then its draft is not the newest.
+ * What was typed and could not be written is still in the keeper that comes with it; undefined where all was.
+ */
+export async function hasLeft(id: string): Promise<Keeper<Open> | undefined> {
+  return leaving.get(id);
 }
 
 /**
  * What lies on the disk is written again without its place, so that a late write takes nothing from another window; what could not
  * be written yet goes along.
  */
-async function leave(id: string, keeper: Keeper<Open>, phone: Pick<Phone, "drafts" | "keepDraft">): Promise<void> {
-  await keeper.retry();
+async function leave(id: string, keeper: Keeper<Open>, phone: Keeps): Promise<void> {
   const isKept = keeper.head() === keeper.shown.peek();
   const draft = (await phone.drafts()).find((one) => one.id === id);
   if (draft) await phone.keepDraft(draftOf(left(isKept ? openOf(draft) : keeper.head()), Date.now()), true);
 }
 
+/** The last write of a screen that goes, and after it `then`; one of them failing, what was typed stays with its keeper. */
+function write(id: string, keeper: Keeper<Open>, then?: () => Promise<void>): void {
+  const before = leaving.get(id);
+  const over = Promise.all([before, keeper.retry()]).then(async () => {
+    await then?.();
+    return then || !keeper.unkept.peek() ? undefined : keeper;
+  });
+  leaving.set(id, over.catch(() => (keeper.unkept.peek() ? keeper : undefined)));
+}
+
+function end(id: string, keeper: Keeper<Open>, phone: Keeps): void {
+  if (place === id) place = null;
+  write(id, keeper, () => leave(id, keeper, phone));
+}
+
+/** The visit Help lies over, and how it ends should the way lead elsewhere. */
+let covered: { id: string; end: () => void } | undefined;
+
+effect(() => {
+  const to = route.value;
+  if (to.at === "help" || !covered) return;
+  if (to.at !== "measure" || to.id !== covered.id) covered.end();
+  covered = undefined;
+});
+
 /** The visit is on the screen from now on; what comes back ends that. A draft filed or deleted meanwhile is not written again. */
-export function stayAt(id: string, keeper: Keeper<Open>, phone: Pick<Phone, "drafts" | "keepDraft">): () => void {
+export function stayAt(id: string, keeper: Keeper<Open>, phone: Keeps): () => void {
   place = id;
   void keeper.act(opened);
   return () => {
-    if (isInVisit()) return;
-    if (place === id) place = null;
-    const over = Promise.all([leaving.get(id), leave(id, keeper, phone)]).then(() => undefined, () => undefined);
-    leaving.set(id, over);
+    if (!isInVisit()) return end(id, keeper, phone);
+    write(id, keeper);
+    covered = { id, end: () => end(id, keeper, phone) };
   };
 }

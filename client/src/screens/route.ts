@@ -31,6 +31,11 @@ export const route = signal<Route>(routeOf(location.hash));
 /** The page Help was opened over, and whether it is shown again by the way back. */
 let under: { hash: string; isBack: boolean } | undefined;
 
+/** The address of the page Help was opened over; undefined where it was opened over none, or is not open. */
+export function underHelp(): string | undefined {
+  return route.peek().at === "help" ? under?.hash : undefined;
+}
+
 /** Is this page shown again after a look into Help? Then it stands as it was left. */
 export function isBackFromHelp(): boolean {
   return under?.isBack === true;

@@ -15,10 +15,12 @@ const draft = (id: string, updatedMs: number, at?: "open"): Draft => ({ id, upda
 describe("the place to come back to", () => {
   type Place = typeof import("../../../client/src/screens/last_place.ts");
   let [placeOf, stayAt, hasLeft] = [] as unknown as [Place["placeOf"], Place["stayAt"], Place["hasLeft"]];
+  let route: typeof import("../../../client/src/screens/route.ts")["route"];
   beforeAll(async () => {
     vi.stubGlobal("location", { hash: "" });
     vi.stubGlobal("addEventListener", () => undefined);
     ({ placeOf, stayAt, hasLeft } = await import("../../../client/src/screens/last_place.ts"));
+    ({ route } = await import("../../../client/src/screens/route.ts"));
   });
 
   it("is the draft that was on the screen, not the one written last", () => {
@@ -62,6 +64,76 @@ describe("the place to come back to", () => {
     stayAt(id, keeper, phone)();
     await hasLeft(id);
     expect(await read()).toEqual([]);
+  });
+
+  /** A visit on the screen, its notes on the disk, and how its writes go. */
+  async function visit(writes: (open: Open, keep: () => Promise<void>) => Promise<void>) {
+    const { phone } = await new FakePhone().signedIn();
+    const id = newId();
+    await phone.keepDraft({ id, updatedMs: 1, content: { id, part: "calm", at: "open", texts: {} } });
+    const write = (open: Open): Promise<void> => writes(open, () => phone.keepDraft({ id, updatedMs: 2, content: open }));
+    const keeper = keeperOf<Open>((await phone.drafts())[0]?.content as Open, write, String);
+    route.value = { at: "measure", id };
+    const leave = stayAt(id, keeper, phone);
+    const type = (note: string): Promise<void> => keeper.act((open) => ({ ...open, texts: { note } }));
+    const kept = async () => (await phone.drafts())[0]?.content as Open;
+    return { id, keeper, leave, type, kept };
+  }
+
+  const showHelp = (): void => {
+    route.value = { at: "help", id: "calm" };
+  };
+
+  it("stays while Help is read, and the way back waits for a write on its way", async () => {
+    let free: () => void = () => undefined;
+    const slow = new Promise<void>((resolve) => {
+      free = resolve;
+    });
+    const { id, leave, type, kept } = await visit((_open, keep) => slow.then(keep));
+    void type("one");
+    showHelp();
+    leave();
+    let isBack = false;
+    const back = hasLeft(id).then((unkept) => {
+      isBack = true;
+      return unkept;
+    });
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(isBack).toBe(false);
+    free();
+    expect(await back).toBeUndefined();
+    expect(await kept()).toEqual({ id, part: "calm", at: "open", texts: { note: "one" } });
+  });
+
+  it("is written over Help, too, with what could not be written before", async () => {
+    let isFull = true;
+    const { id, leave, type, kept } = await visit((_open, keep) => (isFull ? Promise.reject(new Error("full")) : keep()));
+    await type("one");
+    showHelp();
+    isFull = false;
+    leave();
+    expect(await hasLeft(id)).toBeUndefined();
+    expect((await kept()).texts).toEqual({ note: "one" });
+  });
+
+  it("brings back from Help what still cannot be written", async () => {
+    const { id, keeper, leave, type } = await visit(() => Promise.reject(new Error("full")));
+    await type("one");
+    showHelp();
+    leave();
+    expect(await hasLeft(id)).toBe(keeper);
+    expect(keeper.head().texts).toEqual({ note: "one" });
+  });
+
+  it("is left where the way leads on from Help to another page, and not where it leads back", async () => {
+    const { id, leave, kept } = await visit((_open, keep) => keep());
+    for (const to of [{ at: "measure", id }, { at: "this-phone" }] as const) {
+      showHelp();
+      leave();
+      route.value = to;
+      await hasLeft(id);
+      expect((await kept()).at).toBe(to.at === "measure" ? "open" : undefined);
+    }
   });
 
   it("is forgotten after four hours", () => {

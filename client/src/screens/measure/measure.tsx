@@ -33,11 +33,12 @@ function useKeeper(id: string): Keeper<Open> | null | undefined {
     let current = true;
     let leave = (): void => undefined;
     const phone = thePhone(); // this one and no other, should training begin or end while a write is under way
-    void hasLeft(id).then(() => phone.drafts()).then((drafts) => {
+    void hasLeft(id).then(async (unkept) => {
+      const drafts = await phone.drafts();
       const draft = drafts.find((one) => one.id === id);
       const write = (open: Open): Promise<void> => phone.keepDraft(draftOf(open, Date.now()));
       if (!current) return;
-      const found = draft ? keeperOf(openOf(draft), write, troubleCode) : null;
+      const found = draft ? (unkept ?? keeperOf(openOf(draft), write, troubleCode)) : null;
       if (found) leave = stayAt(id, found, phone);
       setKeeper(found);
     });
