@@ -13,9 +13,10 @@ export interface Clocks {
   steady_ms: number;
 }
 
-/** The clock was set by this much (forward > 0), ms. */
+/** The clock was set by this much (forward > 0), ms; `at_ms` is what it said right after, ms UTC. */
 export interface ClockStep {
   by_ms: number;
+  at_ms: number;
 }
 
 /** What one page saw of the clock: every step since it began; `page` tells it from the pages before and after it. */
@@ -53,7 +54,7 @@ let watchers = 0;
 function look(): void {
   const after = read();
   const by_ms = before ? stepBetween(before, after, wasHidden) : 0;
-  if (by_ms !== 0) clockSteps.value = [...clockSteps.value, { by_ms }];
+  if (by_ms !== 0) clockSteps.value = [...clockSteps.value, { by_ms, at_ms: after.wall_ms }];
   before = after;
   wasHidden = document.visibilityState === "hidden";
   now.value = after.wall_ms;

@@ -5,6 +5,7 @@ import type { Measurement1 as Measurement } from "../../contract/wire_types";
 import type { Draft, Visit } from "../../offline/journal";
 import { DAY_MS } from "../../parts/figures";
 import { dayOf } from "../animal/sites_not_used";
+import type { StepSeen } from "./clock_steps";
 import { EMPTY_PAD, type Pad } from "./pad";
 import type { Pulse } from "./pulse_tap";
 import { done, type Act, type Patch, type Plain } from "./undo";
@@ -54,9 +55,11 @@ export interface Open {
     to_ms?: number;
     /** By how many seconds the phone's clock was set while it ran, as far as it is known. */
     step_s?: number;
-    /** The page that looked last, and how many steps of the clock it had seen by then. */
+    /** The page it was begun on, and how many steps of the clock that had seen by then. */
     page?: number;
     page_steps?: number;
+    /** The steps since then, as each page saw them. */
+    seen?: StepSeen[];
   };
   /** It is the one on the screen: an app that is killed comes back to it. */
   at?: "open";

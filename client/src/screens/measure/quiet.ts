@@ -2,6 +2,7 @@
    in, so it is exact after the page was hidden or killed. A clock set forward meanwhile is no quiet time: it is taken off, and said.
    Pure; its need comes from whoever starts it. Must not hold a figure of a rule, nor ever say more than was waited. */
 import { clockSeen, type ClockSeen } from "../../parts/now";
+import { aheadBy_s, stepsSince } from "./clock_steps";
 import { SAME_VISIT_MS, without, type Open } from "./open";
 import { done, type Patch } from "./undo";
 
@@ -65,7 +66,7 @@ export function quietNow(open: Open, now_ms: number): Quiet | undefined {
 
 /** One that begins now. What the clock did before is none of its business: it begins behind the steps this page saw. */
 export function quietFrom(now_ms: number, need_s: number, { page, steps }: ClockSeen): Quiet {
-  return { from_ms: now_ms, need_s, ...(steps.length > 0 ? { page, page_steps: steps.length } : {}) };
+  return { from_ms: now_ms, need_s, page, page_steps: steps.length };
 }
 
 /** The open measurement with its quiet time running from now; the one before is forgotten, one *Undo* brings it back. */
@@ -90,14 +91,17 @@ export function quietGoesOn(open: Open): Open {
 }
 
 /**
- * A quiet time that knows by how much the clock was set while it ran: what the draft knows of earlier pages, and what this page saw
- * since it looked last. Part of a second counts as time that was not waited. One that was stopped stays as it is.
+ * A quiet time that knows by how much the clock was set while it ran: what the draft knows of other pages, and what this page saw.
+ * Part of a second counts as time that was not waited. One that was stopped stays as it is.
  */
-export function withSeen(quiet: Quiet, { page, steps }: ClockSeen): Quiet {
-  const fresh = steps.slice(quiet.page === page ? (quiet.page_steps ?? 0) : 0);
-  if (quiet.to_ms !== undefined || fresh.length === 0) return quiet;
-  const by_ms = fresh.reduce((sum, step) => sum + step.by_ms, 0);
-  return { ...quiet, step_s: (quiet.step_s ?? 0) + Math.ceil(by_ms / 1000), page, page_steps: steps.length };
+export function withSeen(quiet: Quiet, now: ClockSeen): Quiet {
+  const mine = stepsSince(quiet.from_ms, quiet, now);
+  const known = quiet.seen ?? [];
+  const before = known.filter(({ page }) => page === now.page);
+  const isKnown = mine.length === before.length && mine.every(({ at_ms, by_ms }, n) => before[n]?.at_ms === at_ms && before[n]?.by_ms === by_ms);
+  if (quiet.to_ms !== undefined || isKnown) return quiet;
+  const seen = [...known.filter(({ page }) => page !== now.page), ...mine];
+  return { ...quiet, step_s: aheadBy_s(seen), seen };
 }
 
 /** The same, of the open measurement: from now on its draft knows. */

@@ -114,12 +114,12 @@ describe("the first reading", () => {
 
   it("may follow a quiet time begun anew from the round: one of today stays, one of yesterday gives way", () => {
     expect(withQuiet(runs(), T0 + HOUR_MS, 300).quiet).toEqual(runs().quiet);
-    expect(withQuiet(runs(), T0 + 20 * HOUR_MS, 300).quiet).toEqual({ from_ms: T0 + 20 * HOUR_MS, need_s: 300 });
+    expect(withQuiet(runs(), T0 + 20 * HOUR_MS, 300).quiet).toMatchObject({ from_ms: T0 + 20 * HOUR_MS, need_s: 300 });
   });
 
   it("alone does so: a second look is no quiet time before it", () => {
     const looked = secondLook(withReading(open(), "152", T0 + MINUTE_MS), T0 + 2 * MINUTE_MS, 300);
-    expect(quietNow(looked, T0 + 3 * MINUTE_MS)).toEqual({ from_ms: T0 + 2 * MINUTE_MS, need_s: 300 });
+    expect(quietNow(looked, T0 + 3 * MINUTE_MS)).toMatchObject({ from_ms: T0 + 2 * MINUTE_MS, need_s: 300 });
     const again = withReading(looked, "148", T0 + 8 * MINUTE_MS);
     expect(again.measurement).not.toHaveProperty("rest_s");
     expect(quietNow(again, T0 + 8 * MINUTE_MS)).toBeUndefined();
@@ -141,10 +141,11 @@ describe("the clock", () => {
   });
 
   it("is told of quiet times that ran then, and kept in the draft", () => {
-    const known = withSteps(runs(), { page: 1, steps: [{ by_ms: 61_000 }] });
+    const once = { page: 1, steps: [{ by_ms: 61_000, at_ms: T0 + 70_000 }] };
+    const known = withSteps(runs(), once);
     expect(quietOf(known)).toMatchObject({ from_ms: T0 + 1000, need_s: 600, step_s: 61 });
     expect(quietOf(openOf(JSON.parse(JSON.stringify(draftOf(known, T0))))).step_s).toBe(61);
-    expect(withSteps(known, { page: 1, steps: [{ by_ms: 61_000 }] })).toBe(known);
+    expect(withSteps(known, { ...once, steps: [...once.steps] })).toBe(known);
   });
 });
 
@@ -153,9 +154,10 @@ describe("the clock", () => {
  * phone's clock said. Minutes throughout.
  */
 describe("a clock that was set in mid quiet time", () => {
-  const step = (minutes: number) => ({ by_ms: minutes * MINUTE_MS });
-  const seen = (page: number, ...steps: { by_ms: number }[]) => ({ page, steps });
   const START = T0 + 1000;
+  /** By so many minutes, to so many by the wall since the start. */
+  const step = (minutes: number, to_min: number) => ({ by_ms: minutes * MINUTE_MS, at_ms: START + to_min * MINUTE_MS });
+  const seen = (page: number, ...steps: { by_ms: number; at_ms: number }[]) => ({ page, steps });
   /** What the first reading writes down, in minutes, when the wall says so many since the start. */
   const restOf = (open: Open, wall_min: number): number | undefined => {
     const { rest_s } = withReading(open, "152", START + wall_min * MINUTE_MS).measurement;
@@ -163,7 +165,7 @@ describe("a clock that was set in mid quiet time", () => {
   };
 
   it("forward by 60 after 3 real minutes: the reading at 5 real ones writes down 5, and 5 are left of 10", () => {
-    const now = withSteps(runs(), seen(1, step(60)));
+    const now = withSteps(runs(), seen(1, step(60, 63)));
     expect(restOf(now, 65)).toBe(5);
     expect(left_s(quietOf(now), START + 65 * MINUTE_MS)).toBe(300);
     expect(waited_s(quietOf(now), START + 65 * MINUTE_MS)).toBe(300);
@@ -172,59 +174,95 @@ describe("a clock that was set in mid quiet time", () => {
   });
 
   it("back by 4 after 6 real minutes: the reading at 8 real ones writes down the 4 that the wall shows, never more than 8", () => {
-    expect(restOf(withSteps(runs(), seen(1, step(-4))), 4)).toBe(4);
+    expect(restOf(withSteps(runs(), seen(1, step(-4, 2))), 4)).toBe(4);
   });
 
   it("forward by mistake and back again: what passed is what counts", () => {
-    expect(restOf(withSteps(runs(), seen(1, step(60), step(-60))), 7)).toBe(7);
+    expect(restOf(withSteps(runs(), seen(1, step(60, 63), step(-60, 5))), 7)).toBe(7);
   });
 
   it("set once on a page that was killed and once on the next: both count, each once", () => {
-    const killed = withSteps(runs(), seen(1, step(30)));
-    const both = withSteps(withSteps(killed, seen(2, step(20))), seen(2, step(20)));
+    const killed = withSteps(runs(), seen(1, step(30, 31)));
+    const both = withSteps(withSteps(killed, seen(2, step(20, 53))), seen(2, step(20, 53)));
     expect(quietOf(both).step_s).toBe(50 * 60);
     expect(restOf(both, 55)).toBe(5);
   });
 
   it("set before it began: neither told nor counted, also where it was set back behind the start and forward again later", () => {
-    const begun = quietStarted(open(), START, 600, seen(1, step(-60)));
-    expect(withSteps(begun, seen(1, step(-60)))).toBe(begun);
-    const forward = withSteps(begun, seen(1, step(-60), step(10)));
+    const begun = quietStarted(open(), START, 600, seen(1, step(-60, -1)));
+    expect(withSteps(begun, seen(1, step(-60, -1)))).toBe(begun);
+    const forward = withSteps(begun, seen(1, step(-60, -1), step(10, 13)));
     expect(quietOf(forward).step_s).toBe(600);
     expect(restOf(forward, 15)).toBe(5);
   });
 
   it("of half a second beyond the second: rounded so that less was waited", () => {
-    expect(quietOf(withSteps(runs(), seen(1, { by_ms: 2500 }))).step_s).toBe(3);
-    expect(quietOf(withSteps(runs(), seen(1, { by_ms: -2500 }))).step_s).toBe(-2);
+    expect(quietOf(withSteps(runs(), seen(1, { by_ms: 2500, at_ms: START + 9000 }))).step_s).toBe(3);
+    expect(quietOf(withSteps(runs(), seen(1, { by_ms: -2500, at_ms: START + 9000 }))).step_s).toBe(-2);
   });
 
   it("forward by more than was waited by the wall: nothing was, and never less than nothing", () => {
-    expect(restOf(withSteps(runs(), seen(1, step(60))), 30)).toBe(0);
+    expect(restOf(withSteps(runs(), seen(1, step(60, 29))), 30)).toBe(0);
   });
 
   it("back behind the start: not known, and nothing is written down", () => {
-    expect(restOf(withSteps(runs(), seen(1, step(-60))), -50)).toBeUndefined();
+    expect(restOf(withSteps(runs(), seen(1, step(-60, -55))), -50)).toBeUndefined();
   });
 
   it("after it was stopped: what was waited until then stays", () => {
     const stopped = quietStopped(runs(), START + 3 * MINUTE_MS, seen(1));
-    expect(withSteps(stopped, seen(1, step(60)))).toBe(stopped);
+    expect(withSteps(stopped, seen(1, step(60, 64)))).toBe(stopped);
     expect(restOf(stopped, 65)).toBe(3);
-    expect(restOf(withSteps(quietGoesOn(stopped), seen(1, step(60))), 65)).toBe(5);
+    expect(restOf(withSteps(quietGoesOn(stopped), seen(1, step(60, 64))), 65)).toBe(5);
   });
 
   it("before it was stopped, and seen only then: the stop knows of it", () => {
-    expect(restOf(quietStopped(runs(), START + 65 * MINUTE_MS, seen(1, step(60))), 70)).toBe(5);
+    expect(restOf(quietStopped(runs(), START + 65 * MINUTE_MS, seen(1, step(60, 63))), 70)).toBe(5);
   });
 
   it("seen by nobody but the reading itself", () => {
-    expect(restPatches(runs(), START + 65 * MINUTE_MS, seen(1, step(60)))).toEqual([{ at: ["measurement", "rest_s"], to: 300 }]);
+    expect(restPatches(runs(), START + 65 * MINUTE_MS, seen(1, step(60, 63)))).toEqual([{ at: ["measurement", "rest_s"], to: 300 }]);
   });
 
   it("by hours: the quiet time is still of this visit", () => {
-    const now = withSteps(runs(), seen(1, step(24 * 60)));
+    const now = withSteps(runs(), seen(1, step(24 * 60, 24 * 60 + 2)));
     expect(quietNow(now, START + (24 * 60 + 5) * MINUTE_MS)).toBeDefined();
     expect(restOf(now, 24 * 60 + 5)).toBe(5);
+  });
+});
+
+/* Two windows of the app, each with a page of its own; minutes by the wall since the start, of 7 real ones. */
+describe("a clock that two windows saw", () => {
+  const step = (minutes: number, to_min: number) => ({ by_ms: minutes * MINUTE_MS, at_ms: T0 + 1000 + to_min * MINUTE_MS });
+  /** The minutes the first reading writes down, the steps of page 1 and of page 2 being these. */
+  const restOf = (one: ReturnType<typeof step>[], two: ReturnType<typeof step>[], wall_min: number): number => {
+    const known = withSteps(withSteps(runs(), { page: 1, steps: one }), { page: 2, steps: two });
+    return (withReading(known, "152", T0 + 1000 + wall_min * MINUTE_MS).measurement.rest_s ?? Number.NaN) / 60;
+  };
+
+  it("sees one step once, though each sees it at its own tick and measures it a little differently", () => {
+    expect(restOf([step(60, 63)], [step(60.001, 63.015)], 67)).toBe(7);
+    expect(restOf([step(60, 63), step(-60, 4)], [step(60, 63.015), step(-60, 6)], 7)).toBe(7); // the way back seen late: it was out of sight
+  });
+
+  it("knows of a step one of them alone had in sight, be they alike in size or not", () => {
+    expect(restOf([step(50, 52)], [step(20, 74)], 77)).toBe(7);
+    expect(restOf([step(30, 32)], [step(30, 64)], 67)).toBe(7);
+    expect(restOf([], [step(20, 24)], 27)).toBe(7);
+  });
+
+  it("never has waited longer than it did where both stepped back once for one", () => {
+    expect(restOf([step(60, 63), step(-20, 44)], [step(60, 63), step(-20, 45), step(30, 76)], 77)).toBe(7);
+  });
+
+  it("has nothing to tell from before the start, not even the older window", () => {
+    expect(restOf([], [step(60, -30)], 7)).toBe(7);
+    expect(restOf([], [step(90, -5), step(-60, -65), step(10, 13)], 17)).toBe(7);
+  });
+
+  it("knows by itself what it saw before, where the quiet time was begun on it", () => {
+    const begun = quietStarted(open(), T0 + 1000, 600, { page: 1, steps: [] });
+    const back = withSteps(begun, { page: 1, steps: [step(-65, -60), step(70, 12)] });
+    expect(withReading(back, "152", T0 + 1000 + 12 * MINUTE_MS).measurement.rest_s).toBe(7 * 60);
   });
 });
