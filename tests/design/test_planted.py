@@ -72,10 +72,11 @@ def test_two_keys_that_touch(readings: Page) -> None:
 
 
 def test_one_state_told_by_colour_alone(readings: Page) -> None:
-    """The field whose turn it is loses its thicker frame and keeps another colour."""
+    """The part that is open loses its thicker line and keeps another colour."""
     readings.evaluate(
         """() => { const plant = new CSSStyleSheet();
-            plant.replaceSync(`.fold-box > .fold[aria-expanded] { font-weight: 700 } .fold[aria-expanded="true"] { color: var(--act) }`);
+            plant.replaceSync(`.folds > .fold.fold.fold { border-block-end: 1px solid; padding-block-end: 0.25rem }
+                .folds > .fold[aria-expanded="true"] { color: var(--act) }`);
             document.adoptedStyleSheets = [...document.adoptedStyleSheets, plant]; }""")
     assert asked.ask(readings, "colourOnly") == ["Show Readings: aria-expanded is told by colour alone"]
 
