@@ -47,9 +47,13 @@ def test_a_visit_is_filed_under_another_animal(server: ServerProcess, new_phone:
     measured(phone, NOW)
     phone.shows("File under Fenna, kennel 4, Dog")
     phone.tap("Another animal")
+    phone.tap("Back to the result")
+    expect(phone.page.get_by_text("File under Fenna, kennel 4, Dog")).to_be_focused()
+    phone.tap("Another animal")
     phone.page.get_by_role("heading", name="Which animal was this?").wait_for()
     phone.page.get_by_role("button", name=re.compile("^Choose Brindle")).click()
     phone.shows("File under Brindle, kennel 9, Dog")
+    expect(phone.page.get_by_text("File under Brindle, kennel 9, Dog")).to_be_focused()  # the key that chose it is gone
     expect(phone.page.get_by_role("heading", level=1)).to_contain_text("Brindle")
     expect(phone.page.get_by_role("banner")).not_to_contain_text("kennel 4")
     phone.tap("File")
@@ -64,3 +68,16 @@ def test_a_visit_is_filed_under_another_animal(server: ServerProcess, new_phone:
     for address, mean in ((fenna, "143"), (brindle, "167")):  # 715 / 5 and 835 / 5
         phone.page.goto(address)
         expect(phone.page.get_by_text(re.compile("mean [0-9.]+ mmHg"))).to_have_text([re.compile(f"mean {mean} mmHg")])
+
+
+def test_the_way_back_to_a_result_of_no_animal_keeps_the_focus_in_it(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = new_phone(server.url)
+    phone.open()
+    work.sign_in(phone)
+    phone.tap("A cat")
+    phone.tap("Show Readings")
+    work.add_readings(phone, *NOW)
+    phone.tap("Finish")
+    phone.tap("File")
+    phone.tap("Back to the result")
+    expect(phone.page.get_by_role("region", name="Result")).to_be_focused()

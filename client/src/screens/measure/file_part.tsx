@@ -3,6 +3,7 @@
 import type { JSX, RefObject } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
+import { FILE_WHO_ID } from "./after_choice";
 import { judged } from "./judged";
 import type { Keeping } from "./keeping";
 import { toPart, type Open } from "./open";
@@ -66,7 +67,7 @@ export function FilePart({ open, keeping }: Props): JSX.Element {
       <Unread open={open} keeping={keeping} onFile={asked && !filing ? () => press(true) : undefined} />
       <StorageProblem word={trouble} />
       <div class={asked || trouble ? "file-foot" : "file-foot stays"}>
-        {open.name !== undefined && <p class="small">{say("file-who", { name: animalOf(open) })}</p>}
+        {open.name !== undefined && <p class="small" id={FILE_WHO_ID} tabIndex={-1}>{say("file-who", { name: animalOf(open) })}</p>}
         <button type="button" class="button act wide" disabled={filing} onClick={() => press(false)}>
           {say("file")}
         </button>

@@ -5,6 +5,7 @@ import "../../contract/calm_words";
 import { say } from "../../contract/words";
 import { TextField } from "../../parts/text_field";
 import { kebab } from "../../parts/word_ids";
+import { RESULT_ID } from "./after_choice";
 import { FilePart } from "./file_part";
 import type { Keeping } from "./keeping";
 import { withoutSheet, type Open } from "./open";
@@ -70,7 +71,7 @@ export function notTodayLine({ measurement: { outcome } }: Open): string {
 export function NotToday({ open, keeping }: Props): JSX.Element {
   return (
     <div class="part result">
-      <section class="stack" aria-label={say("part-result")}>
+      <section class="stack" aria-label={say("part-result")} id={RESULT_ID} tabIndex={-1}>
         <p class="outcome-words">{notTodayLine(open)}</p>
         <FirstOfAll open={open} />
         <Note open={open} keeping={keeping} />

@@ -10,6 +10,7 @@ import { Series } from "../../parts/series";
 import { kebab } from "../../parts/word_ids";
 import { seriesRows } from "../../parts/series_shape";
 import type { Assessment, SetAssessment } from "../../rules/assessment";
+import { RESULT_ID, useAfterChoice } from "./after_choice";
 import { ChooseAnimal } from "./choose_animal";
 import { FilePart } from "./file_part";
 import { Cares } from "../round/first_cautions";
@@ -163,6 +164,7 @@ function Details({ open, assessment }: { open: Open; assessment: Assessment }): 
 /** What came of the visit: that it was not measured today, or the result. */
 export function ResultPart({ open, keeping }: Props): JSX.Element {
   useEffect(() => scrollTo(0, 0), [open.choosing]);
+  useAfterChoice(open.choosing === true);
   if (open.choosing) return <Choosing open={open} keeping={keeping} />;
   if (open.measurement.outcome?.kind === "not_today") {
     return (
@@ -198,7 +200,7 @@ function Outcome({ open, keeping }: Props): JSX.Element {
   const urgent = urgentOf(open.measurement, assessment);
   const { outcome } = open.measurement;
   return (
-    <section class="stack" aria-label={say("part-result")}>
+    <section class="stack" aria-label={say("part-result")} id={RESULT_ID} tabIndex={-1}>
       {urgent && <UrgentPanel urgent={urgent} />}
       {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
       <FirstOfAll open={open} />
