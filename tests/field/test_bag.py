@@ -214,3 +214,16 @@ def test_as_last_time_is_one_tap_and_a_barred_site_is_left_open(server: ServerPr
     expect(sides.get_by_role("radio")).to_have_count(1)
     phone.tap("Use all the same: Left")
     expect(sides.get_by_role("radio", name="Left", exact=True)).to_be_visible()
+    phone.choose("Site", "Tail base")
+    work.unfold(phone, "Site")
+    phone.choose("Site", "Forearm")
+    show_again(phone)
+    phone.button("Site Forearm").click()
+    expect(phone.page.get_by_role("radio", name="Forearm", exact=True)).to_be_focused()  # the line that opened the sites is gone
+
+
+def show_again(phone: Phone) -> None:
+    """The Cuff part as it opens with what is noted: the site, and its side still to be chosen."""
+    phone.tap("Show Calm")
+    phone.button("Show Cuff").wait_for()
+    phone.tap("Show Cuff")

@@ -1,7 +1,7 @@
 /* Where the cuff lies: each site with a small drawing, and its side. What is not to be used today is crossed out with its reason
    and is no answer, unless a person says to use it all the same. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { SiteDrawing } from "../../parts/drawings/site";
 import { Guide } from "../../parts/guide";
@@ -77,15 +77,22 @@ export function SiteChoice(props: Props): JSX.Element {
   );
 }
 
-/** Both of them; where the site was taken over and its side alone is missing, the side, and the site as a line that opens again. */
+/** Both of them; where the site was taken over and its side alone is missing, the side, and the site as a line that opens again
+    and hands the focus on to what it opened, since it is gone then. */
 function SiteAndSide(props: Props): JSX.Element {
   const { open, keeping } = props;
   const { site } = setNow(keeping.head());
   const [isWhole, setWhole] = useState(() => !lacksSideAlone(setNow(keeping.head())));
+  const place = useRef<HTMLDivElement>(null);
+  const wasWhole = useRef(isWhole);
+  useEffect(() => {
+    if (isWhole && !wasWhole.current) (place.current?.querySelector<HTMLElement>(`${A_SITE}:checked`) ?? place.current?.querySelector<HTMLElement>(A_SITE))?.focus();
+    wasWhole.current = isWhole;
+  }, [isWhole]);
   return (
-    <div class="stack">
+    <div class="stack" ref={place}>
       {isWhole || !site ? <Sites {...props} /> : (
-        <button type="button" class="line" aria-expanded="false" onClick={() => setWhole(true)}>
+        <button type="button" class="line" onClick={() => setWhole(true)}>
           <span class="line-label">{say("field-site")}</span> <strong class="line-answer">{say(`site-${kebab(site)}`)}</strong>
         </button>
       )}
@@ -94,6 +101,9 @@ function SiteAndSide(props: Props): JSX.Element {
     </div>
   );
 }
+
+/** A site to choose, in the page. */
+const A_SITE = "input[name=site]";
 
 /** The site is noted, and has sides, and none of them is. */
 function lacksSideAlone({ site, side }: CuffSet): boolean {
