@@ -1,5 +1,5 @@
 /* What becomes of a form about an animal when it is over: given up, or filed before the page has heard of it. Pure. */
-import type { PatientCard } from "../../offline/journal";
+import type { LetterParts, PatientCard } from "../../offline/journal";
 import type { KeptForm } from "../kept_form";
 
 /** Nothing of the form stays, and only then it is given up: one that is on the disk still would come back unasked. */
@@ -11,6 +11,11 @@ export function giveUp(form: Pick<KeptForm, "drop">, onGivenUp: () => void, onTr
 export interface JustFiled {
   readonly over: string;
   readonly card: PatientCard;
+}
+
+/** The animal as it stands once a change of it is filed. */
+export function cardFiled(before: PatientCard, { body }: Pick<LetterParts, "body">, id: string): PatientCard {
+  return { ...before, inRecord: false, letter: { ...before.letter, id, body: { ...body } } };
 }
 
 /** The animal as painted; right after a filing, until the page has read again, as filed. */

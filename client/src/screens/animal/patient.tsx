@@ -18,7 +18,6 @@ import { cardAfter, type JustFiled } from "./form_over";
 import { Page } from "../page";
 import { Glance } from "./patient_glance";
 import { HandlingForm } from "./patient_handling";
-import { newestOf } from "./patient_meanwhile";
 import { Sites } from "./patient_sites";
 import { Visits } from "./patient_visits";
 import { WhoForm } from "./patient_who_form";
@@ -120,15 +119,12 @@ function Last({ visits }: { visits: readonly Visit[] | undefined }): JSX.Element
 /** Filed, the form begins anew with what was filed; given up, with what stands. */
 function Handling({ card }: { card: PatientCard }): JSX.Element {
   const [{ round, saved, filed }, setOver] = useState<{ round: number; saved: boolean; filed?: JustFiled }>({ round: 0, saved: false });
-  const onSaved = async (): Promise<void> => {
-    const newest = await newestOf(card).catch(() => card);
-    setOver({ round: round + 1, saved: true, filed: { over: card.letter.id, card: newest } });
-  };
   return (
     <>
       {saved && <p role="status">{say("change-kept")}</p>}
       <HandlingForm
-        key={round} card={cardAfter(card, filed)} onSaved={() => void onSaved()}
+        key={round} card={cardAfter(card, filed)}
+        onSaved={(newest) => setOver({ round: round + 1, saved: true, filed: { over: card.letter.id, card: newest } })}
         onGivenUp={() => setOver({ round: round + 1, saved: false, ...(filed ? { filed } : {}) })}
       />
     </>

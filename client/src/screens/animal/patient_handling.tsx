@@ -7,7 +7,7 @@ import type { Patient1 as Patient } from "../../contract/wire_types";
 import type { PatientCard } from "../../offline/journal";
 import { Problems, type Problem } from "../../parts/problems";
 import { handlingWord, patientOf } from "./animals";
-import { giveUp } from "./form_over";
+import { cardFiled, giveUp } from "./form_over";
 import { FormChoices, FormText, NotKept } from "../form_fields";
 import type { Filled } from "../forms_begun";
 import { useKeptForm, type KeptForm } from "../kept_form";
@@ -21,7 +21,7 @@ const TRICK_MOST = 120;
 
 interface Props {
   card: PatientCard;
-  onSaved: () => void;
+  onSaved: (filed: PatientCard) => void;
   onGivenUp: () => void;
 }
 
@@ -71,8 +71,8 @@ function Fields({ form, card, onSaved, onGivenUp }: Props & { form: KeptForm }):
     setProblems(found);
     if (found.length > 0) return;
     const handling = grade === undefined ? undefined : { grade: Number(grade), ...(trick ? { trick } : {}) };
-    await form.file(amended(newest, { handling, bruises: head.chosen["bruises"] === "yes" ? true : undefined }));
-    onSaved();
+    const parts = amended(newest, { handling, bruises: head.chosen["bruises"] === "yes" ? true : undefined });
+    onSaved(cardFiled(newest, parts, await form.file(parts)));
   }
 
   return (
