@@ -86,7 +86,8 @@ function SiteAndSide(props: Props): JSX.Element {
   const place = useRef<HTMLDivElement>(null);
   const wasWhole = useRef(isWhole);
   useEffect(() => {
-    if (isWhole && !wasWhole.current) (place.current?.querySelector<HTMLElement>(`${A_SITE}:checked`) ?? place.current?.querySelector<HTMLElement>(A_SITE))?.focus();
+    const sites = [...(place.current?.querySelectorAll<HTMLInputElement>("input[name=site]") ?? [])];
+    if (isWhole && !wasWhole.current) (sites.find((one) => one.checked) ?? sites[0])?.focus();
     wasWhole.current = isWhole;
   }, [isWhole]);
   return (
@@ -101,9 +102,6 @@ function SiteAndSide(props: Props): JSX.Element {
     </div>
   );
 }
-
-/** A site to choose, in the page. */
-const A_SITE = "input[name=site]";
 
 /** The site is noted, and has sides, and none of them is. */
 function lacksSideAlone({ site, side }: CuffSet): boolean {
