@@ -6,7 +6,7 @@ Tab, Enter, arrows, space and digits; no finger. Sources: WCAG 2.2, 2.1.1, 2.4.3
 
 from __future__ import annotations
 
-from playwright.sync_api import Page
+from playwright.sync_api import Page, expect
 
 from tests.design.places import Walk
 from tests.field.server_process import PASSWORD, ServerProcess
@@ -99,3 +99,15 @@ def test_a_measurement_without_a_finger(open_page: Page, server: ServerProcess) 
     walk.shows("Thistle")
     press(page, "File")
     walk.shows("Filed: Thistle")
+
+
+def test_a_line_that_was_opened_hands_the_focus_on(open_page: Page, server: ServerProcess) -> None:
+    """The line is gone when it is open: the focus stands on the first answer, not at the top of the page (WCAG 2.2, 2.4.3)."""
+    page = open_page
+    Walk(page, server.url, "ada", PASSWORD).to("#/round", "Round")
+    press(page, "A dog")
+    press(page, "Show Cuff")
+    press(page, "Posture not noted", exact=False)
+    answers = page.get_by_role("group", name="Posture").get_by_role("radio")
+    answers.first.wait_for()
+    expect(answers.first).to_be_focused()

@@ -1,7 +1,7 @@
 /* A question of the Cuff part: in full while it is being answered, one line before and after, so that the whole part stands on about
    one screen. A tap folds it after a moment and opens the next; keys of a keyboard move among answers and fold nothing.
    Must not decide what an answer means. */
-import type { ComponentChildren, JSX } from "preact";
+import type { ComponentChildren, JSX, Ref } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { Choices } from "../../parts/choices";
@@ -77,16 +77,41 @@ function isTappedAnswer({ detail, target }: MouseEvent): boolean {
 
 /** One line with its answer, or the question itself. */
 export function Fold({ folds, question, label, answer, note, children }: FoldProps): JSX.Element {
+  const isOpen = folds.isOpen(question);
+  const { box, acted } = useFocusAfter(isOpen);
+  const answered = (event: MouseEvent): void => {
+    if (!isTappedAnswer(event)) return;
+    acted();
+    folds.answered(question);
+  };
+  const opened = (): void => {
+    acted();
+    folds.open(question);
+  };
   return (
-    <div class={folds.isOpen(question) ? "asked open" : "asked"} onClick={(event) => isTappedAnswer(event) && folds.answered(question)}>
-      {folds.isOpen(question) ? children : (
-        <button type="button" class="line" aria-expanded="false" onClick={() => folds.open(question)}>
+    <div class={isOpen ? "asked open" : "asked"} ref={box} onClick={answered}>
+      {isOpen ? children : (
+        <button type="button" class="line" aria-expanded="false" onClick={opened}>
           <span class="line-label">{label}</span> <strong class="line-answer">{answer ?? say("line-not-noted")}</strong>
         </button>
       )}
       {note && <p class="small">{note}</p>}
     </div>
   );
+}
+
+/** A line goes when it is pressed, and what was asked when it is answered: the focus is handed to what stands there then. */
+function useFocusAfter(isOpen: boolean): { box: Ref<HTMLDivElement>; acted: () => void } {
+  const box = useRef<HTMLDivElement>(null);
+  const isDue = useRef(false);
+  useEffect(() => {
+    const isLost = isDue.current && document.activeElement === document.body;
+    isDue.current = false;
+    if (!isLost) return;
+    const next = box.current?.querySelector<HTMLElement>("input:checked") ?? box.current?.querySelector<HTMLElement>("input, button");
+    next?.focus({ preventScroll: true });
+  }, [isOpen]);
+  return { box, acted: () => (isDue.current = true) };
 }
 
 type Field = "method" | "gauge" | "posture" | "restraint" | "side";
