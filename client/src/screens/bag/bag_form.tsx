@@ -10,7 +10,7 @@ import { BagCuffs } from "./bag_cuffs";
 import { afterFailed, begun, editProblems, takenBack, THINGS, triedAgain, wordingOf, type Edit, type EditProblem } from "./bag_edit";
 import { bodyOf } from "./bag_in_use";
 import { openWords } from "./bag_item";
-import { leftEdit, openEdit, renewed, type KeptEdit } from "./bag_kept";
+import { leftEdit, openEdit, renewed, whileFiled, type KeptEdit } from "./bag_kept";
 import { BagThings } from "./bag_things";
 import type { Keeper } from "../measure/keeper";
 import { oneAtATime } from "../one_at_a_time";
@@ -36,7 +36,7 @@ function begin(card: BagCard | undefined, isFirst: boolean, typed: string): Edit
 const nameOfEdit = (card: BagCard | undefined): string => `bag_edit:${card?.id ?? "new"}`;
 
 /** The change that is under way on this phone, found again after a kill; undefined while it is looked for. */
-function useEdit({ card, isFirst }: Props): [KeptEdit<Phone> | undefined, (next: Edit) => void] {
+function useEdit({ card, isFirst }: Props): [KeptEdit<Phone> | undefined, (next: Edit) => Promise<void>] {
   const [open, setOpen] = useState<KeptEdit<Phone> | undefined>(undefined);
   const held = useRef<KeptEdit<Phone> | undefined>(undefined);
   const hold = (next: KeptEdit<Phone>): void => setOpen((held.current = next));
@@ -44,7 +44,10 @@ function useEdit({ card, isFirst }: Props): [KeptEdit<Phone> | undefined, (next:
   useEffect(() => {
     let isOver = false;
     const typed = async (): Promise<unknown> => (isFirst ? phone.recall("bag") : "");
-    const first = async (): Promise<Edit> => typed().then((widths) => begin(card, isFirst, typeof widths === "string" ? widths : ""));
+    const first = async (): Promise<Edit> => {
+      const [widths, bags] = await Promise.all([typed(), phone.bags()]); // filed meanwhile, it is another than was painted
+      return begin(card && (bags.find(({ id }) => id === card.id) ?? card), isFirst, typeof widths === "string" ? widths : "");
+    };
     void openEdit(phone, nameOfEdit(card), first).then((found) => (isOver ? leftEdit(found) : hold(found)));
     return () => {
       isOver = true;
@@ -52,7 +55,11 @@ function useEdit({ card, isFirst }: Props): [KeptEdit<Phone> | undefined, (next:
       held.current = undefined;
     };
   }, [phone]);
-  return [open, (next) => held.current && hold(renewed(held.current, next))];
+  const renew = async (next: Edit): Promise<void> => {
+    if (held.current) hold(renewed(held.current, next));
+    else if (open) await renewed(open, next).cleared; // the screen was left: a press made meanwhile goes with what was filed
+  };
+  return [open, renew];
 }
 
 /** A problem as a sentence. */
@@ -68,10 +75,11 @@ export function BagForm(props: Props): JSX.Element | null {
 
 interface ChangingProps extends Props {
   open: KeptEdit<Phone>;
-  renew: (next: Edit) => void;
+  renew: (next: Edit) => Promise<void>;
 }
 
-function Changing({ card, isFirst, onWrong, onSaved, open: { phone, name, keeper }, renew }: ChangingProps): JSX.Element {
+function Changing({ card, isFirst, onWrong, onSaved, open, renew }: ChangingProps): JSX.Element {
+  const { phone, name, keeper } = open;
   const edit = keeper.shown.value;
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
   const problems = edit.tried ? editProblems(edit).map(sentenceOf) : [];
@@ -88,7 +96,7 @@ function Changing({ card, isFirst, onWrong, onSaved, open: { phone, name, keeper
     try {
       const parts = { kind: "bag" as const, body, ...(head.id ? { amends: head.id } : {}) };
       const filed = await phone.file(parts, head.id ? undefined : head.as, name); // and nothing half typed stays
-      renew({ ...(begun({ id: head.id ?? filed.id, letter: filed.letter, body }, "", "")) });
+      await renew({ ...(begun({ id: head.id ?? filed.id, letter: filed.letter, body }, "", "")) });
       onSaved(head.id ?? filed.id);
     } catch (failure) {
       setTrouble(storageWord(failure));
@@ -111,8 +119,8 @@ function Changing({ card, isFirst, onWrong, onSaved, open: { phone, name, keeper
       <Undo keeper={keeper} edit={edit} />
       <StorageProblem word={trouble ?? (keeper.unkept.value && "kept-not")} />
       {edit.dirty || !card ? <p role="status">{say("bag-not-saved")}</p> : <StateWord state={card.inRecord ? "stored" : "waiting"} />}
-      <button type="button" class="button act wide" onClick={() => void oneAtATime(busy, save)}>{say("bag-save")}</button>
-      {edit.dirty && card && <button type="button" class="button wide" onClick={() => renew(begin(card, isFirst, ""))}>{say("bag-drop-changes")}</button>}
+      <button type="button" class="button act wide" onClick={() => void oneAtATime(busy, () => whileFiled(open, save))}>{say("bag-save")}</button>
+      {edit.dirty && card && <button type="button" class="button wide" onClick={() => void renew(begin(card, isFirst, ""))}>{say("bag-drop-changes")}</button>}
     </div>
   );
 }

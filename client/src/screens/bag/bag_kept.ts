@@ -39,10 +39,20 @@ export function renewed<P extends EditPhone>({ phone, name, keeper }: KeptEdit<P
   return kept(phone, name, first, cleared);
 }
 
+/** Filings under way, by the change they file. */
+const filings = new WeakMap<KeptEdit, Promise<void>>();
+
+/** Files a change, with all that becomes of it after: whoever leaves meanwhile and comes back waits until that is over. */
+export function whileFiled(edit: KeptEdit, file: () => Promise<void>): Promise<void> {
+  const filing = file();
+  filings.set(edit, filing.catch(() => undefined));
+  return filing;
+}
+
 /** The screen was left: what could not be written is tried once more, and is there still for whoever comes back. */
 export function leftEdit(edit: KeptEdit): void {
   const { phone, name, keeper, cleared } = edit;
   const isWritten = (): boolean => keeper.head() === keeper.shown.peek();
-  const over = Promise.all([cleared, keeper.retry()]).then(() => (isWritten() ? undefined : edit));
+  const over = Promise.all([cleared, keeper.retry(), filings.get(edit)]).then(() => (isWritten() ? undefined : edit));
   leaving.set(phone, (leaving.get(phone) ?? new Map<string, Promise<KeptEdit | undefined>>()).set(name, over));
 }

@@ -1,7 +1,7 @@
 /** What is half typed of a bag is there again after leaving and coming straight back, and stays in the store it was typed in. */
 import { expect, it } from "vitest";
 import { begun, type Edit } from "../../../../client/src/screens/bag/bag_edit.ts";
-import { leftEdit, openEdit, renewed } from "../../../../client/src/screens/bag/bag_kept.ts";
+import { leftEdit, openEdit, renewed, whileFiled } from "../../../../client/src/screens/bag/bag_kept.ts";
 
 const NAME = "bag_edit:new";
 const begin = (): Edit => begun(undefined, "", "");
@@ -67,4 +67,27 @@ it("dropped does not come back by a press that was on its way, and what is typed
   const three = renewed(two, begin());
   await three.keeper.act(named("Car"));
   expect(phone.kept.get(NAME)).toMatchObject({ name: "Car" });
+});
+
+it("left while it is filed, is not offered once more to whoever comes straight back", async () => {
+  const phone = phoneOf();
+  const one = await openEdit(phone, NAME, begin);
+  await one.keeper.act(named("Van"));
+  const filing = whileFiled(one, async () => {
+    await later(); // the letter on its way to the disk: the change lies there until it is
+    phone.kept.delete(NAME);
+  });
+  leftEdit(one);
+  expect((await openEdit(phone, NAME, begin)).keeper.head().name).toBe("");
+  await filing;
+});
+
+it("left while it is filed in vain, is there still", async () => {
+  const phone = phoneOf();
+  const one = await openEdit(phone, NAME, begin);
+  await one.keeper.act(named("Van"));
+  const filing = whileFiled(one, () => later().then(() => Promise.reject(new Error("full"))));
+  leftEdit(one);
+  await expect(filing).rejects.toThrow("full");
+  expect((await openEdit(phone, NAME, begin)).keeper.head().name).toBe("Van");
 });
