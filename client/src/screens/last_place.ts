@@ -21,10 +21,12 @@ export function placeOf(drafts: readonly Draft[], now_ms: number): string | null
   return latest?.id ?? null;
 }
 
-/** At a start: which measurement was open; without an address of its own also back to it. */
-export async function backToPlace(phone: Pick<Phone, "drafts">, now_ms: number): Promise<void> {
-  place = placeOf(await phone.drafts(), now_ms);
-  if (place && location.hash.length <= 2) go(`#/measure/${place}`, true);
+/** At a start: which measurement was open; without an address of its own also back to it. On Help it is under Help still. */
+export async function backToPlace(phone: Keeps, now_ms: number): Promise<void> {
+  const id = (place = placeOf(await phone.drafts(), now_ms));
+  if (!id) return;
+  if (location.hash.length <= 2) go(`#/measure/${id}`, true);
+  else if (isInVisit()) covered = { id, end: () => endUnopened(id, phone) };
 }
 
 function opened(open: Open): Open {
@@ -56,10 +58,10 @@ export async function hasLeft(id: string): Promise<Keeper<Open> | undefined> {
  * What lies on the disk is written again without its place, so that a late write takes nothing from another window; what could not
  * be written yet goes along.
  */
-async function leave(id: string, keeper: Keeper<Open>, phone: Keeps): Promise<void> {
-  const isKept = keeper.head() === keeper.shown.peek();
+async function leave(id: string, keeper: Keeper<Open> | undefined, phone: Keeps): Promise<void> {
+  const head = keeper && keeper.head() !== keeper.shown.peek() ? keeper.head() : undefined;
   const draft = (await phone.drafts()).find((one) => one.id === id);
-  if (draft) await phone.keepDraft(draftOf(left(isKept ? openOf(draft) : keeper.head()), Date.now()), true);
+  if (draft) await phone.keepDraft(draftOf(left(head ?? openOf(draft)), Date.now()), true);
 }
 
 /** The last write of a screen that goes, and after it `then`; one of them failing, what was typed stays with its keeper. */
@@ -75,6 +77,12 @@ function write(id: string, keeper: Keeper<Open>, then?: () => Promise<void>): vo
 function end(id: string, keeper: Keeper<Open>, phone: Keeps): void {
   if (place === id) place = null;
   write(id, keeper, () => leave(id, keeper, phone));
+}
+
+/** As `end`, of a visit that was not opened since the start. */
+function endUnopened(id: string, phone: Keeps): void {
+  if (place === id) place = null;
+  leaving.set(id, leave(id, undefined, phone).then(() => undefined, () => undefined));
 }
 
 /** The visit Help lies over, and how it ends should the way lead elsewhere. */

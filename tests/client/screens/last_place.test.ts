@@ -14,12 +14,12 @@ const draft = (id: string, updatedMs: number, at?: "open"): Draft => ({ id, upda
 
 describe("the place to come back to", () => {
   type Place = typeof import("../../../client/src/screens/last_place.ts");
-  let [placeOf, stayAt, hasLeft] = [] as unknown as [Place["placeOf"], Place["stayAt"], Place["hasLeft"]];
+  let [placeOf, backToPlace, stayAt, hasLeft] = [] as unknown as [Place["placeOf"], Place["backToPlace"], Place["stayAt"], Place["hasLeft"]];
   let route: typeof import("../../../client/src/screens/route.ts")["route"];
   beforeAll(async () => {
     vi.stubGlobal("location", { hash: "" });
     vi.stubGlobal("addEventListener", () => undefined);
-    ({ placeOf, stayAt, hasLeft } = await import("../../../client/src/screens/last_place.ts"));
+    ({ placeOf, backToPlace, stayAt, hasLeft } = await import("../../../client/src/screens/last_place.ts"));
     ({ route } = await import("../../../client/src/screens/route.ts"));
   });
 
@@ -133,6 +133,20 @@ describe("the place to come back to", () => {
       route.value = to;
       await hasLeft(id);
       expect((await kept()).at).toBe(to.at === "measure" ? "open" : undefined);
+    }
+  });
+
+  it("is left, too, where the app was killed on Help and started there again", async () => {
+    const { phone } = await new FakePhone().signedIn();
+    const id = newId();
+    for (const to of [{ at: "measure", id }, { at: "round" }] as const) {
+      await phone.keepDraft({ id, updatedMs: T0, content: { id, part: "calm", at: "open", texts: {} } });
+      vi.stubGlobal("location", { hash: "#/help/calm" });
+      showHelp();
+      await backToPlace(phone, T0 + 1);
+      route.value = to;
+      await hasLeft(id);
+      expect(((await phone.drafts())[0]?.content as Open).at).toBe(to.at === "measure" ? "open" : undefined);
     }
   });
 
