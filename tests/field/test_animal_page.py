@@ -15,6 +15,12 @@ from tests.field.server_process import ServerProcess
 COUNT_TAPS = "window.taps = 0; addEventListener('click', (e) => { if (e.isTrusted) window.taps += 1; }, true);"
 MOST_TAPS = 4
 
+NOTE_TROUBLE = """
+    window.troubles = [];
+    const note = () => window.troubles.push(...[...document.querySelectorAll("[role=alert]")].map((one) => one.textContent));
+    new MutationObserver(note).observe(document.body, { childList: true, subtree: true, characterData: true });
+"""
+
 
 def open_signed_in(server: ServerProcess, new_phone: Callable[..., Phone]) -> Phone:
     phone = new_phone(server.url)
@@ -177,6 +183,43 @@ def test_handling_given_up_is_not_said_to_be_saved(server: ServerProcess, new_ph
     expect(choice).to_be_checked()
     phone.tap("Cancel")
     expect(saved).to_have_count(0)
+
+
+def tap_twice(phone: Phone, name: str) -> None:
+    """Both at once in the page itself, on a phone that is slow to read for a moment: so the second one meets the first under way."""
+    phone.button(name).evaluate("""(save) => {
+        const decrypt = crypto.subtle.decrypt.bind(crypto.subtle);
+        crypto.subtle.decrypt = async (...of) => { await new Promise((go) => setTimeout(go, 300)); return decrypt(...of); };
+        setTimeout(() => delete crypto.subtle.decrypt, 1000);
+        save.click();
+        save.click();
+    }""")
+
+
+def test_a_second_tap_while_it_is_saved_does_nothing(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    phone.page.evaluate(NOTE_TROUBLE)
+    phone.tap("Add animal")
+    phone.choose("Species", "Cat")
+    phone.fill("Name", "Mira")
+    tap_twice(phone, "Save animal")
+    phone.page.get_by_role("heading", name="Mira", exact=True).wait_for()
+    phone.page.get_by_text("Handling", exact=True).click()
+    phone.choose("Bruises or bleeds easily", "Yes")
+    tap_twice(phone, "Save handling")
+    phone.page.get_by_text("Saved on this phone.", exact=True).wait_for()
+    phone.page.get_by_text("Sites not to be used", exact=True).click()
+    phone.tap("No cuff here: Forearm · Left")
+    phone.choose("Why no cuff there", "Missing")
+    tap_twice(phone, "Save site")
+    phone.shows("Forearm · Left · Missing · for good")
+    who_form(phone.page)
+    phone.fill("Breed", "Manx")
+    tap_twice(phone, "Save changes")
+    expect(phone.button("Change or add")).to_be_visible()
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=30_000)
+    assert server.rows("SELECT count(*) FROM journal WHERE kind = 'patient'") == [(4,)]
+    assert phone.page.evaluate("window.troubles") == []
 
 
 def test_a_site_and_a_new_name_are_told_offline_and_come_into_the_record_as_one_animal(

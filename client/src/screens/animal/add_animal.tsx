@@ -1,12 +1,13 @@
 /* A new animal in at most four taps: species, name or mark, save. All else about it can be told later, on its own page.
    What is typed is kept as it is typed; filed at once, so that the animal is on this phone for good. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { Problems, type Problem } from "../../parts/problems";
 import { animalProblems, speciesAnswers, type Species } from "./animal_problems";
 import { FormChoices, FormText, NotKept } from "../form_fields";
 import { useKeptForm, type KeptForm } from "../kept_form";
+import { oneAtATime } from "../one_at_a_time";
 import { Page } from "../page";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
@@ -48,9 +49,9 @@ export function AddAnimalForm(props: FormProps): JSX.Element | null {
 function Fields({ form, onDone, onWrong }: FormProps & { form: KeptForm }): JSX.Element {
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const busy = useRef(false);
 
-  async function save(event: SubmitEvent): Promise<void> {
-    event.preventDefault();
+  async function save(): Promise<void> {
     const { texts, chosen } = form.head();
     const species = chosen["species"] as Species | undefined;
     const [name, mark] = [(texts["name"] ?? "").trim(), (texts["mark"] ?? "").trim()];
@@ -65,7 +66,7 @@ function Fields({ form, onDone, onWrong }: FormProps & { form: KeptForm }): JSX.
   return (
     <>
       <Problems problems={problems} />
-      <form class="stack" noValidate onSubmit={(event) => void save(event).catch((failure: unknown) => setTrouble(storageWord(failure)))}>
+      <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); oneAtATime(busy, save).catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
         <FormChoices form={form} field="species" label={say("add-animal-species")} answers={speciesAnswers()} problems={problems} />
         <FormText form={form} field="name" label={say("add-animal-name")} problems={problems} />
         <FormText form={form} field="mark" label={say("add-animal-mark")} hint={say("add-animal-mark-hint")} problems={problems} />

@@ -1,7 +1,7 @@
 /* How an animal takes handling, in four described choices, the trick that worked, and whether it bruises. Each change is a whole
    new wording of the animal. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import type { PatientCard } from "../../offline/journal";
@@ -14,6 +14,7 @@ import { useKeptForm, type KeptForm } from "../kept_form";
 import { settled } from "./meanwhile";
 import { amended } from "./patient_facts";
 import { Meanwhile, meanwhileProblems, newestOf, overNow, type ToldFact } from "./patient_meanwhile";
+import { oneAtATime } from "../one_at_a_time";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 const GRADES = ["0", "1", "2", "3"] as const;
@@ -59,6 +60,7 @@ function problemsOf(grade: string | undefined, trick: string): Problem[] {
 function Fields({ form, card, onSaved, onGivenUp }: Props & { form: KeptForm }): JSX.Element {
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const busy = useRef(false);
 
   const told = handlingFacts();
 
@@ -76,7 +78,7 @@ function Fields({ form, card, onSaved, onGivenUp }: Props & { form: KeptForm }):
   }
 
   return (
-    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
+    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); oneAtATime(busy, save).catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
       <Problems problems={problems} />
       <Meanwhile form={form} now={handlingOf(patientOf(card))} told={told} />
       <FormChoices form={form} field="grade" label={say("handling-ask")} answers={GRADES.map((value) => ({ value, label: handlingWord(Number(value)) }))} problems={problems} />

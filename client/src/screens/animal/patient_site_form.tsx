@@ -1,6 +1,6 @@
 /* One more site not to be used: which, why, and until when. A limb that is missing is asked for no end. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import type { PatientCard } from "../../offline/journal";
 import { dayOnly } from "../../parts/figures";
@@ -15,6 +15,7 @@ import { amended } from "./patient_facts";
 import { newestOf } from "./patient_meanwhile";
 import { daysOf, ENDS, SIDES, siteOf, WHYS } from "./site_told";
 import { withSite, type Place } from "./sites_not_used";
+import { oneAtATime } from "../one_at_a_time";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 interface Props {
@@ -34,6 +35,7 @@ export function SiteForm({ card, day, place, onDone }: Props): JSX.Element | nul
 function Fields({ form, card, day, onDone }: Omit<Props, "place"> & { form: KeptForm }): JSX.Element {
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const busy = useRef(false);
 
   async function save(): Promise<void> {
     const told = siteOf(form.head(), day);
@@ -47,7 +49,7 @@ function Fields({ form, card, day, onDone }: Omit<Props, "place"> & { form: Kept
   }
 
   return (
-    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
+    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); oneAtATime(busy, save).catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
       <Problems problems={problems} />
       <Where form={form} problems={problems} />
       <FormChoices form={form} field="why" label={say("site-why")} answers={WHYS.map((value) => ({ value, label: say(`site-why-${value}`) }))} problems={problems} />

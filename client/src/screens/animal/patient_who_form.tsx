@@ -1,7 +1,7 @@
 /* All that tells an animal from the next one, to be told later or put right: one form, one whole new wording.
    Where name, species, mark or an identifier changes a reason is asked, since others may know the animal by the old ones. */
 import type { JSX } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import type { PatientCard } from "../../offline/journal";
 import { Problems, type Problem } from "../../parts/problems";
@@ -16,6 +16,7 @@ import { amended, changesIdentity, chipWarning } from "./patient_facts";
 import { Meanwhile, meanwhileProblems, newestOf, overNow } from "./patient_meanwhile";
 import { firstOf, IDENTIFIER_KINDS, IDENTIFIERS_MOST, readWho, SEXES } from "./patient_who";
 import { whoFacts } from "./patient_who_facts";
+import { oneAtATime } from "../one_at_a_time";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 
 interface Props {
@@ -32,6 +33,7 @@ export function WhoForm({ card, onDone }: Props): JSX.Element | null {
 function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element {
   const [problems, setProblems] = useState<Problem[]>([]);
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const busy = useRef(false);
   const [before, told] = [patientOf(card), whoFacts()];
   const asksReason = changesIdentity(before, readWho(before, form.shown, Date.now()).patient);
 
@@ -48,7 +50,7 @@ function Fields({ form, card, onDone }: Props & { form: KeptForm }): JSX.Element
   }
 
   return (
-    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); save().catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
+    <form class="stack" noValidate onSubmit={(event) => { event.preventDefault(); oneAtATime(busy, save).catch((failure: unknown) => setTrouble(storageWord(failure))); }}>
       <Problems problems={problems} />
       <Meanwhile form={form} now={firstOf(before)} told={told} />
       <FormText form={form} field="name" label={say("add-animal-name")} problems={problems} />
