@@ -15,6 +15,12 @@ from tests.field.server_process import ServerProcess
 COUNT_TAPS = "window.taps = 0; addEventListener('click', (e) => { if (e.isTrusted) window.taps += 1; }, true);"
 MOST_TAPS = 4
 
+SLOW_TO_READ = """
+    const decrypt = crypto.subtle.decrypt.bind(crypto.subtle);
+    crypto.subtle.decrypt = async (...of) => { await new Promise((go) => setTimeout(go, 300)); return decrypt(...of); };
+    setTimeout(() => delete crypto.subtle.decrypt, 1000);
+"""
+
 NOTE_TROUBLE = """
     window.troubles = [];
     const note = () => window.troubles.push(...[...document.querySelectorAll("[role=alert]")].map((one) => one.textContent));
@@ -187,13 +193,7 @@ def test_handling_given_up_is_not_said_to_be_saved(server: ServerProcess, new_ph
 
 def tap_twice(phone: Phone, name: str) -> None:
     """Both at once in the page itself, on a phone that is slow to read for a moment: so the second one meets the first under way."""
-    phone.button(name).evaluate("""(save) => {
-        const decrypt = crypto.subtle.decrypt.bind(crypto.subtle);
-        crypto.subtle.decrypt = async (...of) => { await new Promise((go) => setTimeout(go, 300)); return decrypt(...of); };
-        setTimeout(() => delete crypto.subtle.decrypt, 1000);
-        save.click();
-        save.click();
-    }""")
+    phone.button(name).evaluate(f"(save) => {{ {SLOW_TO_READ} save.click(); save.click(); }}")
 
 
 def test_a_second_tap_while_it_is_saved_does_nothing(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
@@ -220,6 +220,26 @@ def test_a_second_tap_while_it_is_saved_does_nothing(server: ServerProcess, new_
     expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=30_000)
     assert server.rows("SELECT count(*) FROM journal WHERE kind = 'patient'") == [(4,)]
     assert phone.page.evaluate("window.troubles") == []
+
+
+def test_a_choice_made_while_handling_is_saved_stands_in_the_form_after(server: ServerProcess, new_phone: Callable[..., Phone]) -> None:
+    phone = open_signed_in(server, new_phone)
+    assert phone.context is not None
+    phone.context.set_offline(True)
+    work.add_animal(phone, "Cat", "Mira", "")
+    phone.page.get_by_text("Handling", exact=True).click()
+    phone.page.get_by_role("radio", name="Needs patience", exact=True).click(force=True)
+    second = phone.page.get_by_role("radio", name="Needs a second person", exact=True)
+    hold = second.element_handle()
+    phone.button("Save handling").evaluate(f"(save, second) => {{ {SLOW_TO_READ} save.click(); setTimeout(() => second.click(), 150); }}", hold)
+    phone.page.get_by_text("Saved on this phone.", exact=True).wait_for()
+    expect(second).to_be_checked()
+    phone.tap("Save handling")
+    expect(phone.page.get_by_role("link", name="Outbox, 3 not sent")).to_be_visible()
+    phone.context.set_offline(False)
+    expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=45_000)
+    letters = server.rows("SELECT letter FROM journal WHERE kind = 'patient' ORDER BY position")
+    assert [json.loads(letter)["body"].get("handling") for (letter,) in letters] == [None, {"grade": 1}, {"grade": 2}]
 
 
 def test_a_site_and_a_new_name_are_told_offline_and_come_into_the_record_as_one_animal(

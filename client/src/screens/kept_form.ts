@@ -19,8 +19,11 @@ export interface KeptForm {
   type(field: string, text: string): void;
   /** `value` absent takes the choice back. */
   choose(field: string, value: string | undefined): void;
-  /** Files one letter and the form is gone, both at once. @throws PhoneTrouble */
-  file(parts: LetterParts): Promise<string>;
+  /**
+   * Files one letter and the form is gone, both at once. Where the page goes on with another form about the same (`goesOn`), what
+   * was pressed during the filing stands in that one. @throws PhoneTrouble
+   */
+  file(parts: LetterParts, goesOn?: boolean): Promise<string>;
   /** Given up: nothing of it stays. */
   drop(): Promise<void>;
 }
@@ -91,15 +94,26 @@ function asKeptForm(id: string, keeper: Keeper<Form>, phone: Phone): KeptForm {
     change: (how) => void keeper.act(how),
     type: (field, text) => void keeper.act((head) => typedIn(head, field, text)),
     choose: (field, value) => void keeper.act((head) => chosenIn(head, field, value)),
-    async file(parts) {
+    async file(parts, goesOn = false) {
+      const filed = keeper.head();
       await keeper.retry(); // a press still on its way to the disk must not come back after the filing
-      return (await phone.file(parts, id)).id;
+      const letter = (await phone.file(parts, id)).id;
+      const since = goesOn ? pressedSince(filed, keeper.head()) : undefined;
+      if (since) await phone.keepDraft({ id: newId(), updatedMs: Date.now(), content: since }).catch(() => undefined); // the status says so
+      return letter;
     },
     async drop() {
       await keeper.retry();
       await phone.dropDraft(id);
     },
   };
+}
+
+/** What was pressed while a form was filed, begun from what was filed; undefined where nothing was. */
+export function pressedSince(filed: Form, head: Form): Form | undefined {
+  if (head === filed) return undefined;
+  const { form, about, texts, chosen } = head;
+  return { form, about, texts, chosen, before: { texts: filed.texts, chosen: filed.chosen } };
 }
 
 /** The form with a text typed. */

@@ -1,7 +1,7 @@
 /** A half-typed form over the real journal: found again, one a window, gone with its filing. The locks are a stand-in for the browser's. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { isBegun, isOrphan, type Form } from "../../../client/src/screens/forms_begun.ts";
-import { letGoAfter, take } from "../../../client/src/screens/kept_form.ts";
+import { chosenIn, letGoAfter, pressedSince, take } from "../../../client/src/screens/kept_form.ts";
 import { CAT, FakePhone } from "../offline/window.ts";
 
 /** Web Locks of one origin, only what is used of them: `ifAvailable`, held until the promise answered is over. */
@@ -67,6 +67,14 @@ describe("a half-typed form", () => {
     letGoAfter(late, one.letGo);
     const again = await take(phone, "new", FIRST);
     expect([again.id, again.form.texts["name"]]).toEqual([one.id, "Quill"]);
+  });
+
+  it("of what was pressed while one was filed begins from what was filed", () => {
+    const filed: Form = { form: true, about: "handling/a", texts: { trick: "" }, chosen: { grade: "1" }, before: { texts: { trick: "" }, chosen: {} }, taken: ["trick"] };
+    expect(pressedSince(filed, filed)).toBeUndefined();
+    expect(pressedSince(filed, chosenIn(filed, "grade", "2"))).toEqual({
+      form: true, about: "handling/a", texts: { trick: "" }, chosen: { grade: "2" }, before: { texts: { trick: "" }, chosen: { grade: "1" } },
+    });
   });
 
   it("begun at the filing of a measurement that is gone has its own way back", () => {

@@ -74,7 +74,7 @@ function Fields({ form, card, onSaved, onGivenUp }: Props & { form: KeptForm }):
     if (found.length > 0) return;
     const handling = grade === undefined ? undefined : { grade: Number(grade), ...(trick ? { trick } : {}) };
     const parts = amended(newest, { handling, bruises: head.chosen["bruises"] === "yes" ? true : undefined });
-    onSaved(cardFiled(newest, parts, await form.file(parts)));
+    onSaved(cardFiled(newest, parts, await form.file(parts, true)));
   }
 
   return (
