@@ -351,6 +351,7 @@ file-choose-back = Back to the result
 file-needs-animal-hint = A measurement is filed under an animal.
 file-choose = Choose { $name }
 file-who = File under { $name }
+limb-out = The limb circumference was { $name }'s of { $day }: taken out. Measure the limb or leave it out.
 file-other-species = Only animals of the same species are listed.
 filed-to = Filed: { $name }
 
@@ -373,6 +374,7 @@ quiet-strip-more = and { $n } more
 quiet-row-left = Quiet: { $left } left, ready { $at }
 quiet-row-over = Quiet time is over, ready since { $at }
 quiet-row-slim = quiet, ready since { $at }
+quiet-row-real = Real, not training: { $name }
 quiet-step = The phone's clock was set { $by ->
     [forward] forward by { $time } meanwhile. That is taken off.
    *[back] back by { $time } meanwhile.

@@ -3,7 +3,8 @@
 import type { Bag1 as Bag } from "../../contract/wire_types";
 import { gaugeNames, instrumentsOf, widthsOf } from "./carried";
 import { LIMB_OLD_DAYS } from "./limb_ranges";
-import { inSetNow, setNow, without, type CuffSet, type LastSet, type Open, type Saying } from "./open";
+import { limbFrom, limbText } from "./limb_from";
+import { inSetNow, setNow, without, type CuffSet, type LastSet, type LimbFrom, type Open, type Saying } from "./open";
 import { dayOf, type SiteNotUsed } from "../animal/sites_not_used";
 import { barredPlace } from "./sites";
 import { done, type Patch } from "./undo";
@@ -75,13 +76,22 @@ function differingThings(open: Open, take: Taking, { bag }: Today): (Saying | un
   return said;
 }
 
-/** The day the limb in the set now was measured, where it is last time's; whether that is long ago. Undefined when measured today. */
+/** The day the limb in the set now was measured, where it was taken over from a last visit; whether that is long ago. Undefined when measured today. */
 export function limbOfLast(open: Open): { day: number; isOld: boolean } | undefined {
-  const { last, measurement } = open;
-  const { days_ago } = measurement.previous ?? {};
-  const mm = setNow(open).limb_circumference_mm;
-  if (mm === undefined || mm !== last?.limb_circumference_mm || days_ago === undefined || days_ago === 0) return undefined;
-  return { day: dayOf(measurement.started_at_ms ?? 0) - days_ago, isOld: days_ago > LIMB_OLD_DAYS };
+  const from = limbFrom(open);
+  const days_ago = from && today(open) - from.day;
+  return from && days_ago ? { day: from.day, isOld: days_ago > LIMB_OLD_DAYS } : undefined;
+}
+
+/** The day this visit began, by the calendar. */
+function today({ measurement }: Open): number {
+  return dayOf(measurement.started_at_ms ?? 0);
+}
+
+/** Whose last visit it is that is taken over, and of which day. */
+function fromLast(open: Open): LimbFrom {
+  const { patient = "", previous } = open.measurement;
+  return { patient, name: open.name ?? "", day: today(open) - (previous?.days_ago ?? 0) };
 }
 
 /** The set now with everything that is taken over from the last one, as one act. */
@@ -89,10 +99,11 @@ export function takenFromLast(open: Open, take: Taken): Open {
   const { limb_circumference_mm: limb, instrument, cuff_width_mm: width } = take;
   const patches: Patch[] = Object.entries(take).map(([key, to]) => ({ at: inSetNow(open, key), to }));
   const texts: Record<string, string> = {
-    ...(limb === undefined ? {} : { circumference: `${limb} mm`, circumference_unit: "mm" }),
+    ...(limb === undefined ? {} : { circumference: limbText(limb), circumference_unit: "mm" }),
     ...(instrument === undefined ? {} : { instrument }),
     ...(width === undefined ? {} : { width: "", width_other: "" }),
   };
   const typed: Patch[] = Object.entries(texts).map(([key, to]) => ({ at: ["texts", key], to }));
-  return done(without(open), "act-choice", { field: "as-last-time-act" }, [...patches, ...typed]);
+  const from: Patch[] = limb === undefined ? [] : [{ at: ["limb_from", String(open.measurement.sets.length - 1)], to: fromLast(open) }];
+  return done(without(open), "act-choice", { field: "as-last-time-act" }, [...patches, ...typed, ...from]);
 }

@@ -4,6 +4,7 @@ import { parseNumber } from "../../contract/number";
 import { tenths } from "../../parts/figures";
 import { withField } from "./fields";
 import { LIMB_LIKELY_MM } from "./limb_ranges";
+import { limbIsToday } from "./limb_from";
 import { setNow, without, type Open } from "./open";
 
 export type LimbUnit = "cm" | "mm";
@@ -28,7 +29,7 @@ export function unitOf(open: Open): LimbUnit {
 /** New text: a unit typed along is taken as chosen, else the chosen one stays. */
 export function withLimb(open: Open, text: string): Open {
   const unit = typedUnit(text) ?? unitOf(open);
-  return withField({ ...open, texts: { ...open.texts, circumference_unit: unit } }, "circumference", text);
+  return withField(limbIsToday({ ...open, texts: { ...open.texts, circumference_unit: unit } }), "circumference", text);
 }
 
 /** The number as it is, in the other unit. */

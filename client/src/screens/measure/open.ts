@@ -18,6 +18,8 @@ export type CuffSet = Measurement["sets"][number];
 export type Reading = CuffSet["readings"][number];
 /** How the last visit placed the cuff: what can be taken over in one tap. */
 export type LastSet = Partial<Pick<CuffSet, "site" | "side" | "posture" | "restraint" | "gauge" | "instrument" | "limb_circumference_mm" | "cuff_width_mm">>;
+/** The visit a limb circumference was taken over from: whose, and its day (days since 1970). */
+export type LimbFrom = { patient: string; name: string; day: number };
 export type WhyStopped = NonNullable<Measurement["outcome"]>["why"];
 export type Numbers = Pick<Reading, "systolic_mmhg" | "mean_mmhg" | "diastolic_mmhg" | "pulse_bpm">;
 
@@ -47,6 +49,10 @@ export interface Open {
   mark?: string;
   measurement: Measurement;
   last?: LastSet;
+  /** Where the limb of a set (from 0) came from; null = measured today, and a set that is not named has it from the one before. */
+  limb_from?: Record<string, LimbFrom | null>;
+  /** Limbs that were taken out since the visit is filed under another animal now. */
+  limb_out?: { from: LimbFrom; limbs: { set: number; mm: number }[] };
   /** The quiet time that runs or ran: a start and a need, so that it is exact after the page was hidden or killed. */
   quiet?: {
     from_ms: number;

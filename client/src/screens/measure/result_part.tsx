@@ -15,6 +15,7 @@ import { ChooseAnimal } from "./choose_animal";
 import { FilePart } from "./file_part";
 import { Cares } from "../round/first_cautions";
 import { TrainingNote } from "../phone/training_note";
+import { LimbOut } from "./limb_out";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import type { Keeping } from "./keeping";
 import { FirstOfAll, NotToday, notTodayLine } from "./not_today";
@@ -204,6 +205,7 @@ function Outcome({ open, keeping }: Props): JSX.Element {
       {urgent && <UrgentPanel urgent={urgent} />}
       {outcome && <p class="note">{say(`result-${kebab(outcome.kind)}`, { n: countOf(open), why: say(`why-stopped-${kebab(outcome.why)}`) })}</p>}
       <FirstOfAll open={open} />
+      <LimbOut open={open} />
       <Headline assessment={assessment} readings={readings} />
       <Place set={set} placed={assessment.category !== undefined} />
       <p class={set.bounds ? "" : "mean-line"}>{meanLine(set)}</p>

@@ -173,6 +173,7 @@ export function newSet(open: Open, why: WhyNewSet): Open {
     { at: ["measurement", "sets", count], to: { ...stillHolding(placed, why), readings: [] } },
     { at: ["part"], to: why === "changed" || why === "site" ? "cuff" : "readings" },
     ...texts.map((field) => ({ at: ["texts", field], to: "" })),
+    ...(open.limb_from?.[count] === undefined ? [] : [{ at: ["limb_from", String(count)] }]),
   ]);
   const { added: _added, ...fresh } = now;
   return { ...fresh, pad: EMPTY_PAD };

@@ -1,9 +1,11 @@
 /* Under which animal a measurement is filed, where that is said or changed at its end. What was measured stays; what was known of the
    animal before (its age by its card, its last visit, its mark) is the new one's. Pure. Must not take away an age a person typed. */
+import { limbsUnder } from "./limb_from";
 import { started, type Open, type Start } from "./open";
 
-/** The same measurement under this animal from now on; nothing of the one before is left. */
-export function under(open: Open, { patient, last, species }: Pick<Start, "patient" | "last" | "species">): Open {
+/** The same measurement under this animal from now on; nothing of the one before is left, its limb included. */
+export function under(before: Open, { patient, last, species }: Pick<Start, "patient" | "last" | "species">): Open {
+  const open = limbsUnder(before, patient?.id);
   const { choosing: _choosing, name: _name, mark: _mark, last: _last, measurement, ...rest } = open;
   const { patient: _patient, previous: _previous, age_months, ...measured } = measurement;
   const [set] = measurement.sets;
