@@ -1,5 +1,6 @@
-/* The quiet times of this phone's drafts, for the round and for the head of a visit. It reads drafts, works out what is shown each
-   second, and buzzes once where that was asked for. Must not write a draft. */
+/* The quiet times of this phone's drafts, for the round and for the head of a visit; in training those of the record too, marked, since
+   real animals wait meanwhile. It reads drafts, works out what is shown each second, and buzzes once where that was asked for. Must not
+   write a draft. */
 import type { JSX } from "preact";
 import { useEffect, useRef, useState } from "preact/hooks";
 import { say } from "../../contract/words";
@@ -7,9 +8,10 @@ import { buzz } from "../../parts/buzz";
 import { timeOfDay } from "../../parts/figures";
 import { clockShown, useNow } from "../../parts/now";
 import { QuietStrip, type QuietRow } from "../../parts/quiet_strip";
+import { inTraining } from "../../parts/training_ground";
 import { openOf, type Open } from "../measure/open";
 import { clockOf, done_permille, left_s, quietNow, readyAt_ms, waited_s, withSteps, type Quiet } from "../measure/quiet";
-import { thePhone } from "../place";
+import { thePhone, theRecord } from "../place";
 import { useRead } from "../use_read";
 
 /** What must be known of the clock while this quiet time runs, as a sentence; of one that knows what this page saw of it. */
@@ -25,12 +27,14 @@ function unnamed({ species, started_at_ms }: Open["measurement"]): string {
   return [say("draft-name-none"), say(`species-${species}`), begun].filter(Boolean).join(", ");
 }
 
-function rowOf({ id, name, mark, measurement }: Open, quiet: Quiet, now_ms: number): QuietRow {
+/** `isReal`: of the record, seen from training; it opens in the record alone, so the row leads to the way there. */
+function rowOf({ id, name, mark, measurement }: Open, quiet: Quiet, now_ms: number, isReal: boolean): QuietRow {
   const left = left_s(quiet, now_ms);
+  const whose = name === undefined ? unnamed(measurement) : [name, mark].filter(Boolean).join(", ");
   return {
     id,
-    href: `#/measure/${id}`,
-    name: name === undefined ? unnamed(measurement) : [name, mark].filter(Boolean).join(", "),
+    href: isReal ? "#/training" : `#/measure/${id}`,
+    name: isReal ? say("quiet-row-real", { name: whose }) : whose,
     isOver: left === 0,
     left: clockOf(left),
     ready_at: timeOfDay(readyAt_ms(quiet)),
@@ -54,6 +58,19 @@ function useBuzz(over: readonly string[]): void {
   }, [over.join()]);
 }
 
+const NONE: readonly Open[] = [];
+
+/** The record's drafts while in training, else none; read again when the record changed, not at each digit. */
+function useReal(): readonly Open[] {
+  const [real, setReal] = useState(NONE);
+  const changed = inTraining.value ? theRecord().changed.value : undefined;
+  useEffect(() => {
+    if (changed === undefined) setReal(NONE);
+    else void theRecord().drafts().then((drafts) => setReal(drafts.map(openOf)), () => undefined);
+  }, [changed]);
+  return real;
+}
+
 interface Shown {
   opens: readonly Open[];
   /** The id of the one that is shown elsewhere. */
@@ -63,11 +80,14 @@ interface Shown {
 }
 
 function Strip({ opens, hidden, ...how }: Shown): JSX.Element | null {
-  const now_ms = useNow(opens.some(({ quiet }) => quiet !== undefined));
+  const real = useReal();
+  const all = [...opens, ...real];
+  const now_ms = useNow(all.some(({ quiet }) => quiet !== undefined));
   const seen = clockShown();
-  const found = running(opens.map((open) => withSteps(open, seen)), now_ms);
+  const found = running(all.map((open) => withSteps(open, seen)), now_ms);
+  const isReal = (id: string): boolean => real.some((one) => one.id === id);
   useBuzz(found.filter(({ quiet }) => left_s(quiet, now_ms) === 0).map(({ open }) => open.id));
-  const rows = found.filter(({ open }) => open.id !== hidden).map(({ open, quiet }) => rowOf(open, quiet, now_ms));
+  const rows = found.filter(({ open }) => open.id !== hidden).map(({ open, quiet }) => rowOf(open, quiet, now_ms, isReal(open.id)));
   return <QuietStrip rows={rows} {...how} />;
 }
 
