@@ -40,8 +40,9 @@ function hasReadings(open: Open): boolean {
   return setNow(open).readings.length > 0;
 }
 
-function methodThen({ measurement }: Open): Pick<Taken, "method"> {
-  return measurement.previous?.method ? { method: measurement.previous.method } : {};
+function methodThen({ last_of, measurement }: Open): Pick<Taken, "method"> {
+  const method = last_of?.method ?? measurement.previous?.method; // a draft of an earlier build knows only the latest visit
+  return method ? { method } : {};
 }
 
 /** Takes the site out of what is taken over where it is not to be used now, and says so. */
@@ -91,7 +92,7 @@ function today({ measurement }: Open): number {
 /** Whose last visit it is that is taken over, and of which day. */
 function fromLast(open: Open): LimbFrom {
   const { patient = "", previous } = open.measurement;
-  return { patient, name: open.name ?? "", day: today(open) - (previous?.days_ago ?? 0) };
+  return { patient, name: open.name ?? "", day: open.last_of?.day ?? today(open) - (previous?.days_ago ?? 0) };
 }
 
 /** The set now with everything that is taken over from the last one, as one act. */

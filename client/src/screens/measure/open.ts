@@ -49,6 +49,8 @@ export interface Open {
   mark?: string;
   measurement: Measurement;
   last?: LastSet;
+  /** The visit that is of, which need not be the latest one: its day (days since 1970), and how it measured. */
+  last_of?: { day: number; method: CuffSet["method"] };
   /** Where the limb of a set (from 0) came from; null = measured today, and a set that is not named has it from the one before. */
   limb_from?: Record<string, LimbFrom | null>;
   /** Limbs that were taken out since the visit is filed under another animal now. */
@@ -106,15 +108,19 @@ export interface Start {
   species: Measurement["species"];
   method: CuffSet["method"];
   patient?: { id: string; name: string; mark?: string; born_on_day?: number };
+  /** The latest visit: what the rules compare with. */
   last?: Visit;
+  /** The latest visit that noted how the cuff lay, where that is an earlier one. */
+  placed?: Visit;
 }
 
 /** A new open measurement, carrying over what is known of the animal and how it was measured last. */
 export function started(start: Start): Open {
-  const { patient, last } = start;
+  const { patient, last, placed = last } = start;
   const age_months = ageInMonths(patient?.born_on_day, start.now_ms);
   const previous = last && previousOf(last, start.now_ms);
-  const lastSet = last && lastSetOf(last);
+  const lastSet = placed && lastSetOf(placed);
+  const method = placed && resultSetOfVisit(placed)?.method;
   const measurement: Measurement = {
     ...(patient ? { patient: patient.id } : {}),
     started_at_ms: start.now_ms,
@@ -127,7 +133,7 @@ export function started(start: Start): Open {
     id: start.id,
     ...(patient ? { name: patient.name } : {}),
     ...(patient?.mark ? { mark: patient.mark } : {}),
-    ...(lastSet ? { last: lastSet } : {}),
+    ...(lastSet ? { last: lastSet } : {}), ...(lastSet && method ? { last_of: { day: dayOf(placed.startedMs), method } } : {}),
     measurement, part: "ready", finished: false, texts: {}, pad: EMPTY_PAD, acts: [],
   };
 }
@@ -155,6 +161,25 @@ export function resultSetOfVisit({ letter }: Visit): CuffSet | undefined {
   const { sets } = letter.body as unknown as Measurement;
   const assessment = letter.assessment as { result_set?: number } | undefined;
   return sets[assessment?.result_set ?? sets.length - 1];
+}
+
+/** Whether its result's set says where the cuff lay or which one it was; in an emergency neither is noted. */
+export function isPlaced(visit: Visit): boolean {
+  const set = resultSetOfVisit(visit);
+  return set?.site !== undefined || set?.cuff_width_mm !== undefined;
+}
+
+/** A cuff was on: a visit that was put off says nothing about how it was measured. */
+function wasMeasured({ letter }: Visit): boolean {
+  const { sets = [] } = letter.body as { sets?: CuffSet[] };
+  return sets.some(({ readings }) => readings.length > 0);
+}
+
+/** Of an animal's visits, newest first: the latest that measured, and the latest of those that noted how the cuff lay. */
+export function lastsOf(visits: readonly Visit[]): Pick<Start, "last" | "placed"> {
+  const measured = visits.filter(wasMeasured);
+  const [last, placed] = [measured[0], measured.find(isPlaced)];
+  return { ...(last ? { last } : {}), ...(placed ? { placed } : {}) };
 }
 
 /** What the rules compare with: how the last visit measured. */

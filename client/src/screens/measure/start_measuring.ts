@@ -2,7 +2,7 @@
 import type { Patient1 as Patient } from "../../contract/wire_types";
 import { newId, type PatientCard, type Visit } from "../../offline/journal";
 import { filedNow } from "../round/filed";
-import { draftOf, openOf, started, type CuffSet, type Open, type Start } from "./open";
+import { draftOf, lastsOf, openOf, started, type CuffSet, type Open, type Start } from "./open";
 import { thePhone } from "../place";
 import { go } from "../route";
 
@@ -23,12 +23,6 @@ export async function startMeasuring({ species }: { species: Patient["species"] 
   await keepAndGo({ id: newId(), now_ms: Date.now(), species, method: "doppler" });
 }
 
-/** A cuff was on: a visit that was put off says nothing about how it was measured. */
-function wasMeasured({ letter }: Visit): boolean {
-  const { sets = [] } = letter.body as { sets?: CuffSet[] };
-  return sets.some(({ readings }) => readings.length > 0);
-}
-
 /** What a measurement takes along of its animal. */
 export function patientFacts(id: string, { name, mark, born_on_day }: Patient): NonNullable<Start["patient"]> {
   return { id, name, ...(mark ? { mark } : {}), ...(born_on_day === undefined ? {} : { born_on_day }) };
@@ -37,8 +31,8 @@ export function patientFacts(id: string, { name, mark, born_on_day }: Patient): 
 /** What a new measurement of a known animal starts from; how it was measured last is carried over for comparison. */
 export async function startOf(card: PatientCard, now_ms: number): Promise<Start> {
   const body = card.letter.body as unknown as Patient;
-  const last = (await thePhone().visits(card.id)).find(wasMeasured);
-  return { id: newId(), now_ms, species: body.species, method: methodOf(last), patient: patientFacts(card.id, body), ...(last ? { last } : {}) };
+  const lasts = lastsOf(await thePhone().visits(card.id));
+  return { id: newId(), now_ms, species: body.species, method: methodOf(lasts.placed ?? lasts.last), patient: patientFacts(card.id, body), ...lasts };
 }
 
 /** A new measurement of a known animal, not kept yet. */

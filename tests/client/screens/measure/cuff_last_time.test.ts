@@ -7,7 +7,7 @@ import { checkMeasurement } from "../../../../client/src/contract/wire.ts";
 import type { Visit } from "../../../../client/src/offline/journal.ts";
 import { movedOn, openedWith, unanswered } from "../../../../client/src/screens/measure/cuff_question.tsx";
 import { asLast, limbOfLast, takenFromLast } from "../../../../client/src/screens/measure/last_set.ts";
-import { setNow, started, type CuffSet, type Open } from "../../../../client/src/screens/measure/open.ts";
+import { lastsOf, setNow, started, type CuffSet, type Open } from "../../../../client/src/screens/measure/open.ts";
 import { undone } from "../../../../client/src/screens/measure/undo.ts";
 
 const DAY_MS = 86_400_000;
@@ -86,6 +86,29 @@ describe("as last time", () => {
     const open = started({ id: "0", now_ms: now, species: "cat", method: "doppler", last });
     expect(open.measurement.previous?.days_ago).toBe(1);
     expect(limbOfLast(takenFromLast(open, asLast(open, { barred: [] })?.take ?? {}))?.day).toBe(Date.UTC(2026, 10, 24) / DAY_MS);
+  });
+});
+
+describe("a visit that noted no cuff", () => {
+  const visitOf = (days: number, set: CuffSet): Visit =>
+    ({ id: String(days), startedMs: NOW_MS - days * DAY_MS, letter: { body: { species: "cat", sets: [set] } } }) as unknown as Visit;
+  const readings = [{ id: "r", systolic_mmhg: 212 }];
+  const [bare, noted] = [visitOf(2, { method: "doppler", readings }), visitOf(18, { ...SET, readings })];
+  const putOff = visitOf(1, { ...SET, site: "hindlimb" as never, readings: [] });
+  const opened = (...visits: Visit[]): Open =>
+    started({ id: "0", now_ms: NOW_MS, species: "cat", method: "doppler", patient: { id: "p", name: "Quill" }, ...lastsOf(visits) });
+
+  it("is what the rules compare with, while the cuff is taken over from the one before, with that one's method and day", () => {
+    const open = opened(putOff, bare, noted);
+    expect(open.measurement.previous).toEqual({ method: "doppler", days_ago: 2 });
+    const now = takenFromLast(open, asLast(open, { barred: [] })?.take ?? {});
+    expect(setNow(now)).toEqual(SET);
+    expect(limbOfLast(now)?.day).toBe(Date.UTC(2026, 10, 7) / DAY_MS);
+  });
+
+  it("is nothing to take over from where no visit noted any", () => {
+    expect(opened(putOff, bare).last).toBeUndefined();
+    expect(lastsOf([])).toEqual({});
   });
 });
 
