@@ -318,6 +318,8 @@ row-title = Row of readings: { $values }
 row-legend = Filled counts, hollow does not.
 row-legend-mean = Filled counts, hollow does not. Thick line: the mean.
 row-legend-interval = Filled counts, hollow does not. Thick line: the mean; broken lines: where it would stay if you went on now.
+row-legend-above = Triangle: above the gauge.
+row-legend-gap = Dash: no number.
 set-aside-title = Why set aside { $value }?
 beyond-above-gauge = Above gauge
 beyond-no-sound = No sound
@@ -327,7 +329,7 @@ second-tap-add = Add it again
 second-tap-no = Once is right
 unlikely-outside = { $field } { $value } is outside what is usual, { $least } to { $most }.
 impossible-outside = { $field } { $value } is outside what is possible, { $least } to { $most }. It is kept and does not count.
-impossible-order = Systolic must be above mean, and mean above diastolic. As it is, it is kept and does not count.
+impossible-order = { $numbers } Systolic must be above mean, and mean above diastolic. As it is, it is kept and does not count.
 unlikely-keep = Keep
 unlikely-fix = Fix
 undone = Undone: { $act }
@@ -435,10 +437,13 @@ pulse-mark-irregular = Mark the rhythm irregular
 pulse-again = Tap again
 
 urgent-highest = Look at eyes and behaviour now
+urgent-highest-folded = Look at eyes and behaviour now. Anything wrong: call a veterinarian.
 urgent-highest-signs = Sudden blindness, wide pupils that do not narrow in light, blood in the eye, a seizure, stupor, sudden wobbling?
 urgent-highest-then = If any: call a veterinarian now, keep the animal quiet and in the dark, and do not repeat the readings to make them agree. If none: tell a veterinarian today.
 urgent-low = Low pressure: look at the animal first
 urgent-no-sound = No sound: look at the animal first
+urgent-low-folded = Low pressure: look at the animal first. Weak or cold: call a veterinarian.
+urgent-no-sound-folded = No sound: look at the animal first. Weak or cold: call a veterinarian.
 urgent-low-signs = Collapsed, cold, pale, very dull or weak? Help the animal first and call a veterinarian now. Check the cuff on the way.
 urgent-low-else = If it is bright: put the cuff on anew, level with the heart, and measure again. If it stays low, tell a veterinarian today.
 urgent-no-sound-else = If it is bright: look for the pulse anew, and check probe and cuff.
@@ -522,6 +527,7 @@ ask-meanwhile = { $field }: choose which of the two stands
 
 measured-last = Measured last
 measured-last-line = { $how } · { $when }
+measured-last-noted = The cuff was last noted on { $when }: { $how }
 
 sites-title = Sites not to be used
 sites-none = All sites may be used.
@@ -598,6 +604,7 @@ ask-reason = Enter why this changes
 ask-reason-long = Why this change must be 200 characters or fewer
 
 changes-title = Changes not in the record yet
+patient-not-in-record = This animal is not in the record yet:
 visit-not-today = Not today: { $why }
 visit-stopped = Stopped: { $why }
 visit-why-breathing = breathing was not easy
@@ -619,6 +626,7 @@ outbox-filed = Filed { $when }
 outbox-why = Reason given: { $reason }
 outbox-waits = It goes out by itself when there is a network and the app is open.
 outbox-open-bag = Show the bags
+outbox-training = Nothing of training is ever sent. What is not sent is the record's: go back to it to see that.
 outbox-elsewhere = { $n ->
     [0] No entry of another practice waits on this phone.
     [one] 1 entry of another practice waits on this phone. It goes out when somebody of that practice signs in here.
@@ -666,6 +674,7 @@ standing-first = first of the set, does not count
 standing-by-hand = set aside: { $reason }
 standing-no-number = no number
 standing-impossible = not possible, does not count
+standing-impossible-short = does not count
 
 set-aside-moved = Moved
 set-aside-tensed = Tensed
@@ -733,6 +742,10 @@ result-above-gauge = { $n ->
    *[other] { $n } attempts above the gauge are not in it: the pressure is higher than this number.
   }
 result-no-mean = No mean: nothing counts yet.
+result-above-only = { $n ->
+    [one] 1 reading was above the gauge.
+   *[other] { $n } readings were above the gauge.
+  }
 result-spread = They differ by { $spread } of their mean; standard deviation { $sd } mmHg.
 result-interval = If you went on now, the average would probably stay between { $low } and { $high }. Another day it can easily differ by 20 or more.
 result-three = Systolic { $systolic }, mean { $mean }, diastolic { $diastolic } mmHg.
@@ -840,7 +853,11 @@ sync-sign-in-needed = Sign in to read the record again. What you file goes on be
 sync-sign-in-to-send = The server does not know this phone any more. Sign in to send. Everything stays saved on this phone.
 sync-server-differs = The record's own working-out differs from this phone's. The record's stands; both are shown.
 sync-kept-by-browser = The browser has promised to keep what is stored on this phone.
-sync-not-kept-by-browser = The browser may clear what is stored here when it runs out of room. Add the app to the home screen, and send soon.
+sync-not-kept-by-browser = { $waiting ->
+    [0] The browser may clear what is stored here when it runs out of room. Add the app to the home screen.
+   *[other] The browser may clear what is stored here when it runs out of room. Add the app to the home screen, and send soon.
+ }
+sync-of-record = The record: { $count }
 sync-tries = { $count ->
     [one] Failed { $count } time while others went through.
    *[other] Failed { $count } times while others went through.

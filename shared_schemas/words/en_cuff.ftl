@@ -61,6 +61,7 @@ set-new = Cuff moved or changed: new set
 
 bag-none = No bag yet. Save one, and Measure chooses the cuff from it.
 bag-taken-over = The widths this phone kept so far are filled in below. Save the bag to keep them.
+bag-choose = No bag is chosen for this phone. Tap the one you carry.
 bag-which = Bag this phone measures with
 bag-new = Another bag
 bag-name = Name of the bag

@@ -96,6 +96,7 @@ check-record-ok = As of { $when }. Fetch it anew before a long day: open the out
 check-record-never = It was never fetched to this phone. Sign in and stay on the round with a network for a moment.
 check-bag = The bag
 check-bag-ok = The cuffs you carry are on this phone.
+check-bag-unchosen = There are several bags, and none is chosen for this phone. Open Bag from the round and tap the one you carry.
 check-bag-no = No cuffs are entered, so none can be chosen for you. Enter them in the bag.
 check-promise = The browser's promise
 check-promise-ok = The browser has promised to keep what is stored here.

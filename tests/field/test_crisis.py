@@ -63,7 +63,7 @@ def test_above_the_gauge_and_scattered(phone: Phone) -> None:
     begin(phone)
     add(phone, "190", "250", "Above gauge", "200", "245", "190", "Above gauge", "230")
     expect(phone.page.get_by_role("status").filter(has_text="Every reading was 180 or above.")).to_be_visible()
-    expect(phone.page.get_by_role("alert")).to_have_text(LOOK)
+    expect(phone.page.get_by_role("alert")).to_have_text(f"{LOOK}. Anything wrong: call a veterinarian.")
     phone.tap("Finish")
     expect(result(phone)).to_contain_text("Every reading was 180 or above.")
     expect(result(phone)).to_contain_text("Not placed in a risk band")

@@ -72,7 +72,8 @@ def test_a_visit_in_training_reaches_nothing(server: ServerProcess, new_phone: C
     phone.page.get_by_role("button", name="File", exact=True).wait_for(state="detached")
     expect(phone.page.get_by_text("Training only", exact=True)).to_have_count(1)
     phone.page.goto(phone.url + "/#/outbox")
-    phone.tap("Send now")
+    phone.shows("Nothing of training is ever sent. What is not sent is the record's: go back to it to see that.")
+    expect(phone.button("Send now")).to_have_count(0)
     expect(phone.page.get_by_text("Training only", exact=True)).to_have_count(6)  # four animals, a bag, the measurement
     expect(phone.page.get_by_text("In the record", exact=True)).to_have_count(0)
     expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible()

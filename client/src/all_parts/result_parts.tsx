@@ -48,7 +48,7 @@ function Result({ name, visit }: { name: string; visit: Visit }): JSX.Element {
 }
 
 const SHEETS: readonly Sheet[] = [
-  { kind: "list", id: "r2" }, { kind: "reasons", id: "r2" }, { kind: "unlikely", questions: [{ word: "impossible-order", facts: {} }] },
+  { kind: "list", id: "r2" }, { kind: "reasons", id: "r2" }, { kind: "unlikely", questions: [{ word: "impossible-order", facts: { systolic: 120, mean: 130, diastolic: 85 } }] },
   { kind: "second_tap", numbers: { systolic_mmhg: 142 } }, { kind: "new_set" }, { kind: "pulse" }, { kind: "stop" },
 ];
 

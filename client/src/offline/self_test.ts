@@ -18,6 +18,9 @@ export interface Room {
   readonly usedPermille: number;
 }
 
+/** `ok`: cuffs are known for the bag this phone measures with; `unchosen`: of several bags none is; `no`: no cuffs are known. */
+export type Bag = "ok" | "unchosen" | "no";
+
 /** What was found. Left out: it could not be found out. */
 export interface Facts {
   readonly shell?: ShellCount;
@@ -27,7 +30,7 @@ export interface Facts {
   readonly keys: boolean;
   /** When the record was last fetched to its end, ms UTC. */
   readonly pulledMs?: number;
-  readonly bag: boolean;
+  readonly bag: Bag;
   /** The browser has promised to keep what is stored. */
   readonly promised: boolean;
   readonly room?: Room;
@@ -58,7 +61,7 @@ export function judge(facts: Facts): Finding[] {
     finding("store", store === "kept" ? "ok" : store),
     finding("keys", facts.keys ? "ok" : "no"),
     finding("record", pulledMs === undefined ? "never" : "ok"),
-    finding("bag", facts.bag ? "ok" : "no"),
+    finding("bag", facts.bag),
     finding("promise", facts.promised ? "ok" : "no"),
     finding("room", room === undefined ? "unknown" : isTight(room) ? "tight" : "ok"),
     finding("clock", clockOffsetMs === undefined ? "unknown" : Math.abs(clockOffsetMs) > MOST_CLOCK_OFF_MS ? "off" : "ok"),
@@ -95,8 +98,8 @@ async function readRoom(): Promise<Room | undefined> {
   return { freeBytes: quota - usage, usedPermille: Math.round((usage * 1000) / quota) };
 }
 
-/** Tries everything. Never rejects. @param bag whether a bag is known, which is the record's to say */
-export async function gather(around: SelfTestAround, bag: boolean): Promise<Facts> {
+/** Tries everything. Never rejects. @param bag what is known of the bag, which is the record's to say */
+export async function gather(around: SelfTestAround, bag: Bag): Promise<Facts> {
   const outbox = database(OUTBOX, () => undefined);
   try {
     const [shell, alone, promised, room] = await Promise.all([

@@ -2,6 +2,7 @@
 import type { JSX } from "preact";
 import { hasWords, say } from "../contract/words";
 import { dayAndTime } from "../parts/figures";
+import { inTraining } from "../parts/training_ground";
 import { kebab } from "../parts/word_ids";
 import { thePhone } from "./place";
 
@@ -18,8 +19,9 @@ export function StatusLine(): JSX.Element | null {
   if (!who.value) return null;
   const when = lastSentMs === undefined ? undefined : dayAndTime(lastSentMs);
   const sent = when ? say("sync-all-sent-at", { when }) : say("sync-unsent", { count: 0 });
+  const count = sending ? say("sync-sending") : unsent > 0 ? say("sync-unsent", { count: unsent }) : sent;
   const lines = [
-    sending ? say("sync-sending") : unsent > 0 ? say("sync-unsent", { count: unsent }) : sent,
+    inTraining.value ? say("sync-of-record", { count }) : count,
     needsYou > 0 ? say("sync-needing-you", { count: needsYou }) : undefined,
     unsent > 0 || signInNeeded ? told("network", network) : undefined,
     told("storage", storage),

@@ -9,7 +9,7 @@ import { FakePhone, everything } from "./window.ts";
 
 const WELL: Facts = {
   shell: { files: 20, missing: 0 },
-  ...{ startsAlone: true, store: "kept", keys: true, pulledMs: 1, bag: true, promised: true },
+  ...{ startsAlone: true, store: "kept", keys: true, pulledMs: 1, bag: "ok", promised: true },
   room: { freeBytes: 5_000_000, usedPermille: 800 },
   clockOffsetMs: -120_000,
 };
@@ -35,7 +35,8 @@ describe("judging", () => {
     ["store-lost", { ...WELL, store: "lost" }],
     ["keys-no", { ...WELL, keys: false }],
     ["record-never", without("pulledMs")],
-    ["bag-no", { ...WELL, bag: false }],
+    ["bag-no", { ...WELL, bag: "no" }],
+    ["bag-unchosen", { ...WELL, bag: "unchosen" }],
     ["promise-no", { ...WELL, promised: false }],
     ["room-tight", { ...WELL, room: { freeBytes: 4_999_999, usedPermille: 10 } }],
     ["room-tight", { ...WELL, room: { freeBytes: 9_000_000_000, usedPermille: 801 } }],
@@ -98,14 +99,14 @@ describe("trying the store", () => {
     const { phone } = await shared.signedIn();
     await phone.syncNow();
     const before = JSON.stringify(await everything());
-    const facts = await gather(AROUND, true);
+    const facts = await gather(AROUND, "ok");
     expect(missing(facts).filter((name) => name !== "clock-off")).toEqual([]); // the fake server's clock stands elsewhere
     expect(facts.pulledMs).toBe(shared.nowMs);
     expect(JSON.stringify(await everything())).toBe(before);
   });
   it("sees that nobody has signed in: no keys, no record", async () => {
     await new FakePhone().window();
-    expect(missing(await gather(AROUND, true))).toEqual(["keys-no", "record-never"]);
+    expect(missing(await gather(AROUND, "ok"))).toEqual(["keys-no", "record-never"]);
   });
   it("sees a store that takes nothing", async () => {
     await new FakePhone().signedIn();
@@ -113,13 +114,13 @@ describe("trying the store", () => {
     IDBObjectStore.prototype.put = () => {
       throw new DOMException("no room", "QuotaExceededError");
     };
-    const facts = await gather(AROUND, true).finally(() => (IDBObjectStore.prototype.put = put));
+    const facts = await gather(AROUND, "ok").finally(() => (IDBObjectStore.prototype.put = put));
     expect(facts.store).toBe("full");
   });
   it("takes a browser that throws for one that does not answer", async () => {
     await new FakePhone().signedIn();
     const no = () => Promise.reject(new TypeError("not here"));
-    const facts = await gather({ shell: { listed: no, kept: no }, promised: no, room: no }, true);
+    const facts = await gather({ shell: { listed: no, kept: no }, promised: no, room: no }, "ok");
     expect(missing(facts)).toEqual(expect.arrayContaining(["shell-none", "start-no", "promise-no"]));
   });
 });

@@ -7,12 +7,13 @@ import { say } from "../../contract/words";
 import type { OutboxEntry, PatientCard, Visit } from "../../offline/journal";
 import { dayAndTime } from "../../parts/figures";
 import { StateWord } from "../../parts/state_word";
+import { inTraining } from "../../parts/training_ground";
 import { kebab } from "../../parts/word_ids";
 import { measuredLine, whoLine } from "./animal_words";
 import { inOneLine, patientOf } from "./animals";
 import { shownState } from "../outbox/entry_state";
 import { isBegun } from "../forms_begun";
-import { resultSetOfVisit } from "../measure/open";
+import { isPlaced, resultSetOfVisit } from "../measure/open";
 import { startWith } from "../measure/start_measuring";
 import { cardAfter, type JustFiled } from "./form_over";
 import { Page } from "../page";
@@ -64,7 +65,7 @@ function Known({ card, begun }: { card: PatientCard; begun: ReadonlySet<FormName
     <Page title={patient.name}>
       <Glance patient={patient} day={day} />
       <p>{whoLine(patient, Date.now())}</p>
-      <StateWord state={card.inRecord ? "stored" : "waiting"} />
+      {!card.inRecord && <NotInRecord />}
       <StorageProblem word={trouble} />
       <button type="button" class="button act wide" onClick={() => void startWith(card).catch((failure: unknown) => setTrouble(storageWord(failure)))}>
         {say("measure")}
@@ -82,6 +83,16 @@ function Known({ card, begun }: { card: PatientCard; begun: ReadonlySet<FormName
       <Visits visits={visits} />
       <Changes id={card.id} />
     </Page>
+  );
+}
+
+/** Said of the exception alone, and of what it is: the same word above every visit would be taken for the visit's. */
+function NotInRecord(): JSX.Element {
+  return (
+    <div>
+      {!inTraining.value && <p class="small">{say("patient-not-in-record")}</p>}
+      <StateWord state="waiting" />
+    </div>
   );
 }
 
@@ -105,13 +116,17 @@ function Fold({ title, open, children }: { title: string; open: boolean; childre
 
 /** How it was measured last: the first thing to do alike. */
 function Last({ visits }: { visits: readonly Visit[] | undefined }): JSX.Element | null {
-  const last = visits?.find((visit) => (resultSetOfVisit(visit)?.readings.length ?? 0) > 0);
+  const measured = visits?.filter((visit) => (resultSetOfVisit(visit)?.readings.length ?? 0) > 0) ?? [];
+  const last = measured[0];
+  const placed = measured.find(isPlaced);
+  const set_placed = placed && placed !== last ? resultSetOfVisit(placed) : undefined;
   const set = last && resultSetOfVisit(last);
   if (!last || !set) return null;
   return (
     <section>
       <h2>{say("measured-last")}</h2>
       <p>{say("measured-last-line", { how: measuredLine(set), when: dayAndTime(last.startedMs) })}</p>
+      {placed && set_placed && <p>{say("measured-last-noted", { how: measuredLine(set_placed), when: dayAndTime(placed.startedMs) })}</p>}
     </section>
   );
 }

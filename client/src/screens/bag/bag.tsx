@@ -15,13 +15,14 @@ const NEW = "new";
 
 /** The page: which bag, and the bag itself to be changed. */
 export function Bag(): JSX.Element {
-  const read = useRead(bagInUse);
+  const read = useRead(() => bagInUse());
   const [asked, setAsked] = useState<string | undefined>(undefined);
   const [wrong, setWrong] = useState(false);
   // Until a person chooses, the record decides: on a new phone the page is open before the practice's bag has arrived.
   const wanted = asked ?? read?.chosen?.id ?? (read?.bags.length === 0 ? NEW : undefined);
   return (
     <Page title={say("bag-title")} wrong={wrong}>
+      {read && !wanted && <p class="note">{say("bag-choose")}</p>}
       {read && read.bags.length > 0 && <Which bags={read.bags} wanted={wanted} onWant={setAsked} />}
       {read && read.bags.length === 0 && <p>{say("bag-none")}</p>}
       {read && wanted && (

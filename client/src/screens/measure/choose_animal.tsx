@@ -6,7 +6,8 @@ import { say } from "../../contract/words";
 import type { PatientCard } from "../../offline/journal";
 import { AddAnimalForm } from "../animal/add_animal";
 import { AnimalLine, animalText } from "../animal/animal_line";
-import { patientOf } from "../animal/animals";
+import { matching, patientOf } from "../animal/animals";
+import { FindField } from "../animal/find_field";
 import { isBegun } from "../forms_begun";
 import { StorageProblem, storageWord } from "../phone/storage_problem";
 import { thePhone } from "../place";
@@ -47,11 +48,16 @@ function aboutOf({ id }: Open): string {
   return `new/${id}`;
 }
 
+/** From more than so many on, a name is found sooner by typing than by scrolling. */
+const FOUND_BY_EYE = 8;
+
 /** The animals of this species; a tap on one takes the visit to it. */
 function Cards({ open, keeping }: Pick<Props, "open" | "keeping">): JSX.Element {
   const [trouble, setTrouble] = useState<string | undefined>(undefined);
+  const [search, setSearch] = useState("");
   const { species } = open.measurement;
   const cards = (useRead(() => thePhone().patients()) ?? []).filter((card) => patientOf(card).species === species);
+  const found = matching(cards, search);
   const choose = (card: PatientCard): void => {
     startOf(card, open.measurement.started_at_ms ?? Date.now()).then(
       (start) => keeping.act((head) => under(head, start)),
@@ -61,8 +67,10 @@ function Cards({ open, keeping }: Pick<Props, "open" | "keeping">): JSX.Element 
   return (
     <>
       <StorageProblem word={trouble} />
+      {cards.length > FOUND_BY_EYE && <FindField search={search} onSearch={setSearch} />}
+      {cards.length > 0 && found.length === 0 && <p role="status">{say("patients-none-found", { text: search })}</p>}
       <ul class="list">
-        {cards.map((card) => (
+        {found.map((card) => (
           <li key={card.id}>
             <button type="button" class="row" aria-label={say("file-choose", { name: animalText(card) })} onClick={() => choose(card)}>
               <AnimalLine card={card} />

@@ -21,11 +21,14 @@ import type { Keeping } from "./keeping";
 import { FirstOfAll, NotToday, notTodayLine } from "./not_today";
 import type { Open, Reading } from "./open";
 import { offersSecondLook, SecondLook } from "./second_look";
+import { wentOn } from "./series";
 import { SetAsideLines } from "./set_aside_lines";
 import { urgentOf } from "./urgent";
 import { UrgentFolded, UrgentPanel } from "./urgent_panel";
 import { WorkedOut } from "./worked_out";
-import { adviceOf, boundsOf, cautionOf, heightLine, meanLine, meanLines, phraseOf, pressuresLine, resultSetOf, rowTitle, usedLine, withheldOf } from "./wording";
+import {
+  adviceOf, boundsOf, cautionOf, heightLine, meanLine, meanLines, phraseOf, pressuresLine, resultSetOf, rowTitle, shapesLine, usedLine, withheldOf,
+} from "./wording";
 
 interface Props {
   open: Open;
@@ -56,10 +59,11 @@ function Row({ open, assessment }: { open: Open; assessment: Assessment }): JSX.
     ...(isBounded ? {} : { mean: average.mean_tenths_mmhg / 10, ...(half === undefined ? {} : { half_width: half / 10 }) }),
   };
   const legend = !revealed || isBounded ? "row-legend" : half === undefined ? "row-legend-mean" : "row-legend-interval";
+  const rows = seriesRows(taken, ROW_WIDTH, revealed);
   return (
     <>
-      {seriesRows(taken, ROW_WIDTH, revealed).map((row, n) => <Series key={n} shape={row.shape} label={rowTitle(row.readings)} />)}
-      <p class="small">{say(legend)}</p>
+      {rows.map((row, n) => <Series key={n} shape={row.shape} label={rowTitle(row.readings)} />)}
+      <p class="small">{say(legend)} {shapesLine(readings)}</p>
     </>
   );
 }
@@ -141,6 +145,11 @@ function Next({ open, keeping, assessment, urgent }: NextProps): JSX.Element | n
     <div class="note stack">
       <p>{advice}</p>
       {offersSecondLook(open, assessment) && <SecondLook keeping={keeping} look="button wide" />}
+      {assessment.advice === "go_on" && (
+        <button type="button" class="button wide" onClick={() => keeping.act(wentOn)}>
+          {say("stop-went-on")}
+        </button>
+      )}
     </div>
   );
 }

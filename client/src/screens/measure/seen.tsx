@@ -13,7 +13,7 @@ import { SHOW_MEAN } from "../phone/show_mean";
 import { judged, mayCount, RULES, standingOf } from "./judged";
 import { setNow, type Open, type Reading } from "./open";
 import { secondLookLeft_s } from "./since";
-import { meanLine, moreLine, phraseOf, rowTitle, standingWords, valueOf, verdictLine } from "./wording";
+import { meanLine, moreLine, phraseOf, rowTitle, standingShort, valueOf, verdictLine } from "./wording";
 
 /** Width of the row beside the newest reading, and its height where mean and edges are drawn in it, in px. */
 const ROW = { width: 232, height: 76 };
@@ -101,7 +101,7 @@ function Row({ open, assessment, at, isLow, revealed }: RowProps): JSX.Element |
   return (
     <div class="row-and-latest">
       <Series shape={shape} label={rowTitle(readings)} />
-      <Latest reading={latest} n={readings.length} standing={standingWords(assessment, at, latest)} />
+      <Latest reading={latest} n={readings.length} standing={standingShort(assessment, at, latest)} />
       {shape.left_out > 0 && <p class="small latest-of">{say("row-latest", { n: String(shape.marks.length), all: String(readings.length) })}</p>}
     </div>
   );

@@ -59,8 +59,13 @@ export function questionsOf(numbers: Numbers, limits: Limits): Saying[] {
       break;
     }
   }
-  const present = [numbers.systolic_mmhg, numbers.mean_mmhg, numbers.diastolic_mmhg].filter((n) => n !== undefined);
-  if (present.some((n, at) => at > 0 && n >= (present[at - 1] as number))) questions.push({ word: "impossible-order", facts: {} });
+  const present = (["systolic", "mean", "diastolic"] as const).flatMap((field) => {
+    const value = numbers[NUMBER_KEYS[field]];
+    return value === undefined ? [] : [[field, value] as const];
+  });
+  if (present.some(([, value], at) => at > 0 && value >= (present[at - 1]?.[1] ?? Infinity))) {
+    questions.push({ word: "impossible-order", facts: Object.fromEntries(present) });
+  }
   return questions;
 }
 

@@ -22,12 +22,12 @@ export function UrgentPanel({ urgent }: { urgent: Urgent }): JSX.Element {
   );
 }
 
-/** Its first line, the rest by one tap: while measuring the keys must stay in reach. */
+/** What to look at and whom to call in one line, the rest by one tap: while measuring the keys must stay in reach. */
 export function UrgentFolded({ urgent }: { urgent: Urgent }): JSX.Element {
   return (
     <details class="more urgent">
       <summary>
-        <span role="alert">{say(TITLES[urgent])}</span>
+        <span role="alert">{say(`${TITLES[urgent]}-folded`)}</span>
       </summary>
       <div class="stack">{LINES[urgent].map((word) => <p key={word}>{say(word)}</p>)}</div>
     </details>

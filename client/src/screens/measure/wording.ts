@@ -17,8 +17,16 @@ const NUMBERS = {
   cautions: RULES.documents.cautions.numbers,
 };
 
-/** Says a kept saying; a `field` among its facts that is a field of the pad is put into words. */
+/** The pressures there are, each with its name; empty without one. */
+function pressures({ systolic, mean, diastolic }: Saying["facts"]): string {
+  if (systolic === undefined) return "";
+  const word = mean && diastolic ? "result-three" : mean ? "result-systolic-mean" : "result-systolic-diastolic";
+  return say(word, { systolic, mean: mean ?? "", diastolic: diastolic ?? "" });
+}
+
+/** Says a kept saying; a `field` among its facts that is a field of the pad is put into words, and numbers out of order are named. */
 export function saying({ word, facts }: Saying): string {
+  if (word === "impossible-order") return say(word, { numbers: pressures(facts) }).trim();
   const { field } = facts;
   const isPad = typeof field === "string" && ["systolic", "mean", "diastolic", "pulse"].includes(field);
   return say(word, isPad ? { ...facts, field: say(`pad-${field}`) } : facts);
@@ -39,11 +47,26 @@ export function rowTitle(readings: readonly Reading[]): string {
   return say("row-title", { values: readings.map(valueOf).join(", ") });
 }
 
+/** What the shapes of the row that are no circle mean, of those that occur. */
+export function shapesLine(readings: readonly Reading[]): string {
+  const words = [
+    ...(readings.some(({ beyond }) => beyond === "above_gauge") ? ["row-legend-above"] : []),
+    ...(readings.some(({ beyond }) => beyond && beyond !== "above_gauge") ? ["row-legend-gap"] : []),
+  ];
+  return words.map((word) => say(word)).join(" ");
+}
+
 /** What a reading counts for, in words. */
 export function standingWords(assessment: Assessment, set: number, reading: Reading): string {
   const standing = standingOf(assessment, set, reading.id) ?? "provisional";
   const reason = reading.set_aside ? say(`set-aside-${kebab(reading.set_aside)}`) : "";
   return say(`standing-${kebab(standing)}`, { reason });
+}
+
+/** The same beside its numbers, where there is little room: that it is not possible was asked about. */
+export function standingShort(assessment: Assessment, set: number, reading: Reading): string {
+  const isImpossible = !reading.set_aside && standingOf(assessment, set, reading.id) === "impossible";
+  return isImpossible ? say("standing-impossible-short") : standingWords(assessment, set, reading);
 }
 
 /** The verdict on one set in one line; suspects are named, the person decides. */
@@ -142,14 +165,14 @@ export function meanLine(set: SetAssessment): string {
 }
 
 /**
- * What belongs to the mean: its interval, its spread, and what is not in it. That a tense animal reads too high is left unsaid
+ * What belongs to the mean: its interval, its spread, and what is not in it; without one, what was above the gauge. That a tense animal reads too high is left unsaid
  * where nobody should look that way: of a low pressure and of a sedated animal.
  */
 export function meanLines(set: SetAssessment, readings: readonly Reading[], withheld?: string): string[] {
   const { systolic } = set;
-  if (!systolic) return [];
-  const steady = set.verdict === "steady";
   const above = readings.filter(({ beyond, set_aside }) => beyond === "above_gauge" && !set_aside).length;
+  if (!systolic) return above > 0 ? [say("result-above-only", { n: above })] : [];
+  const steady = set.verdict === "steady";
   const lines = !steady && above > 0 ? [say("result-above-gauge", { n: above })] : [];
   const { ci95_half_width_tenths_mmhg: half } = systolic;
   if (half !== undefined) {
@@ -189,7 +212,6 @@ export function heightLine(measurement: Measurement, assessment: Assessment): st
 export function pressuresLine(set: SetAssessment): string[] {
   const text = (average: { mean_tenths_mmhg: number } | undefined): string => (average ? tenths(average.mean_tenths_mmhg) : "");
   const facts = { systolic: text(set.systolic), mean: text(set.mean), diastolic: text(set.diastolic) };
-  const word = set.mean && set.diastolic ? "result-three" : set.mean ? "result-systolic-mean" : "result-systolic-diastolic";
-  const lines = set.mean || set.diastolic ? [say(word, facts)] : [];
+  const lines = set.mean || set.diastolic ? [pressures(facts)] : [];
   return set.pulse ? [...lines, say("result-pulse", { pulse: tenths(set.pulse.mean_tenths_bpm) })] : lines;
 }

@@ -1,11 +1,13 @@
 /* The outbox: every entry made on this phone, where it is, when it was filed, and why one of them needs a person; those first.
-   What was filed for another practice is named too. Nothing is ever taken off by hand. */
+   What was filed for another practice is named too. Nothing is ever taken off by hand. In training nothing waits to be sent, and no
+   figure of the record stands by the list. */
 import type { JSX } from "preact";
 import type { Measurement1 as Measurement } from "../../contract/wire_types";
 import { say } from "../../contract/words";
 import type { OutboxEntry, PatientCard } from "../../offline/journal";
 import { dayAndTime } from "../../parts/figures";
 import { StateWord } from "../../parts/state_word";
+import { inTraining } from "../../parts/training_ground";
 import { Differs } from "../measure/both_results";
 import { shownState } from "./entry_state";
 import { animalOf, inNeed, nameOf, reasonOf } from "./outbox_entries";
@@ -55,8 +57,18 @@ function About(): JSX.Element {
       <p>{say("outbox-elsewhere", { n: unsentElsewhere })}</p>
       {unsent > 0 && nextTryMs !== undefined && <p>{say("sync-next-try", { when: dayAndTime(nextTryMs) })}</p>}
       <p>{lastPulledMs === undefined ? say("sync-never-pulled") : say("sync-last-pulled", { when: dayAndTime(lastPulledMs) })}</p>
-      {keptByBrowser !== undefined && <p>{say(keptByBrowser ? "sync-kept-by-browser" : "sync-not-kept-by-browser")}</p>}
+      {keptByBrowser !== undefined && <p>{keptByBrowser ? say("sync-kept-by-browser") : say("sync-not-kept-by-browser", { waiting: unsent + unsentElsewhere })}</p>}
     </div>
+  );
+}
+
+/** What the record's list would be sent by; in training, that this one is not. */
+function Sending(): JSX.Element {
+  if (inTraining.value) return <p class="note">{say("outbox-training")}</p>;
+  return (
+    <button type="button" class="button act wide" onClick={() => void thePhone().syncNow()}>
+      {say("sync-send-now")}
+    </button>
   );
 }
 
@@ -66,16 +78,14 @@ export function Outbox(): JSX.Element {
   const { sending } = thePhone().status.value;
   return (
     <Page title={say("outbox-title")}>
-      <button type="button" class="button act wide" onClick={() => void thePhone().syncNow()}>
-        {say("sync-send-now")}
-      </button>
+      <Sending />
       {entries && entries.length === 0 && <p>{say("outbox-empty")}</p>}
       <ol class="list">
         {inNeed(entries ?? [], sending).map((entry) => (
           <Entry key={entry.number} entry={entry} cards={cards} sending={sending} />
         ))}
       </ol>
-      <About />
+      {!inTraining.value && <About />}
     </Page>
   );
 }

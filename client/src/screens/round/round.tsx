@@ -1,11 +1,12 @@
-/* The round, the first screen: what is not filed yet with its quiet times, then whom to measure, found by typing, and the ways to
-   everything else at the foot. Must not hide an animal or a draft. */
+/* The round, the first screen: what is not filed yet with its quiet times, then whom to measure, found by typing, the ways to
+   everything else, and all animals, however many. Must not hide an animal or a draft. */
 import type { JSX } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { say } from "../../contract/words";
 import { FiledLine } from "./filed";
 import { FirstCautions } from "./first_cautions";
 import { Adding } from "../animal/adding";
+import { FindField } from "../animal/find_field";
 import { InstallHint } from "./install_hint";
 import { isBegun } from "../forms_begun";
 import { startMeasuring } from "../measure/start_measuring";
@@ -44,10 +45,7 @@ export function Round(): JSX.Element {
       <QuietOnRound />
       <Drafts onAdd={setAdding} />
       <section class="stack">
-        <div class="field">
-          <label for="search">{say("patients-search")}</label>
-          <input id="search" type="text" autocomplete="off" enterkeyhint="search" value={search} onInput={(event) => setSearch(event.currentTarget.value)} />
-        </div>
+        <FindField search={search} onSearch={setSearch} />
         <button type="button" class="button act wide" onClick={() => setAdding(NEW)}>
           {say("add-animal")}
         </button>
@@ -55,8 +53,12 @@ export function Round(): JSX.Element {
       <MeasureFirst />
       <FirstCautions folded />
       <InstallHint folded />
+      <Ways />
       <Animals search={search} />
-      <Foot />
+      <footer class="stack">
+        <ReadyLine />
+        <WhoHere />
+      </footer>
     </Page>
   );
 }
@@ -83,19 +85,15 @@ function MeasureFirst(): JSX.Element {
 
 const WAYS = ["bag", "outbox", "help", "training", "this-phone"] as const;
 
-/** The ways to every other screen, and who works here. */
-function Foot(): JSX.Element {
+/** The ways to every other screen: above the animals, which may be many. */
+function Ways(): JSX.Element {
   return (
-    <footer class="stack">
-      <ReadyLine />
-      <nav class="ways" aria-label={say("ways-title")}>
-        {WAYS.map((way) => (
-          <a key={way} class="button" href={`#/${way}`}>
-            {say(`${way}-title`)}
-          </a>
-        ))}
-      </nav>
-      <WhoHere />
-    </footer>
+    <nav class="ways" aria-label={say("ways-title")}>
+      {WAYS.map((way) => (
+        <a key={way} class="button" href={`#/${way}`}>
+          {say(`${way}-title`)}
+        </a>
+      ))}
+    </nav>
   );
 }

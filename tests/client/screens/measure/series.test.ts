@@ -71,6 +71,7 @@ describe("the unusual is asked and never refused", () => {
     expect(asked(100)).toEqual([]);
     expect(asked(120)).toEqual(["impossible-order"]);
     expect(asked(80)).toEqual(["impossible-order"]);
+    expect(questionsOf({ systolic_mmhg: 120, diastolic_mmhg: 130 }, LIMITS)[0]).toEqual({ word: "impossible-order", facts: { systolic: 120, diastolic: 130 } });
   });
 
   it("waits for Keep, then adds it as typed", () => {

@@ -6,7 +6,7 @@ import { expect, it } from "vitest";
 import { resultLine } from "../../../../client/src/screens/measure/both_results.tsx";
 import { judged } from "../../../../client/src/screens/measure/judged.ts";
 import { setNow, started, type Open, type Reading } from "../../../../client/src/screens/measure/open.ts";
-import { boundsOf, meanLine, meanLines, phraseOf, resultSetOf, verdictLine } from "../../../../client/src/screens/measure/wording.ts";
+import { boundsOf, meanLine, meanLines, phraseOf, resultSetOf, saying, shapesLine, verdictLine } from "../../../../client/src/screens/measure/wording.ts";
 import { workedHere } from "../../../../client/src/screens/measure/worked_here.ts";
 
 function taken(...values: (number | "above_gauge")[]): Open {
@@ -35,6 +35,25 @@ it("says from where readings are counted anew, and that what lies above the gaug
   expect(meanLines(resultSetOf(judged(open)), setNow(open).readings)[0]).toContain("1 attempt above the gauge is not in it");
   // the first does not count: (146 + 150) / 2
   expect(meanLine(resultSetOf(judged(open)))).toBe("148 mmHg, for orientation only: too few readings.");
+});
+
+it("says what was above the gauge where there is no mean at all, and names only the shapes that occur", () => {
+  const open = taken("above_gauge", "above_gauge");
+  expect(meanLines(resultSetOf(judged(open)), setNow(open).readings)).toEqual(["2 readings were above the gauge."]);
+  expect(shapesLine(setNow(open).readings)).toBe("Triangle: above the gauge.");
+  const none: Reading = { id: "9", beyond: "no_sound" };
+  expect(shapesLine([none])).toBe("Dash: no number.");
+  expect(shapesLine([...setNow(open).readings, none])).toBe("Triangle: above the gauge. Dash: no number.");
+  expect(shapesLine(setNow(taken(142, 144)).readings)).toBe("");
+});
+
+it("asks about numbers out of order with the numbers, and no others", () => {
+  const asked = (facts: Record<string, number>): string => saying({ word: "impossible-order", facts });
+  const rest = "Systolic must be above mean, and mean above diastolic. As it is, it is kept and does not count.";
+  expect(asked({ systolic: 120, mean: 130, diastolic: 85 })).toBe(`Systolic 120, mean 130, diastolic 85 mmHg. ${rest}`);
+  expect(asked({ systolic: 120, diastolic: 185 })).toBe(`Systolic 120, diastolic 185 mmHg. ${rest}`);
+  expect(asked({ systolic: 120, mean: 130 })).toBe(`Systolic 120, mean 130 mmHg. ${rest}`);
+  expect(asked({})).toBe(rest);
 });
 
 it("tells a visit by its bound where there is one, and no mean beside it", () => {
