@@ -238,7 +238,7 @@ def test_a_choice_made_while_handling_is_saved_stands_in_the_form_after(server: 
     expect(phone.page.get_by_role("link", name="Outbox, 3 not sent")).to_be_visible()
     phone.context.set_offline(False)
     expect(phone.page.get_by_role("link", name="Outbox, 0 not sent")).to_be_visible(timeout=45_000)
-    letters = server.rows("SELECT letter FROM journal WHERE kind = 'patient' ORDER BY position")
+    letters = server.rows("SELECT letter FROM journal WHERE kind = 'patient' ORDER BY number")
     assert [json.loads(letter)["body"].get("handling") for (letter,) in letters] == [None, {"grade": 1}, {"grade": 2}]
 
 
